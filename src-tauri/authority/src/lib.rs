@@ -1,0 +1,1 @@
+//! The clinic's signing: keys sealed with a passphrase, signed parts.

@@ -1,0 +1,1 @@
+//! What a patient can do, as use cases.

@@ -1,0 +1,1 @@
+//! What a clinic can do, as use cases, and its command line.

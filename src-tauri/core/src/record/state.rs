@@ -1,0 +1,225 @@
+//! What events add up to.
+
+use std::collections::BTreeMap;
+
+use chrono::{DateTime, NaiveDate, Utc};
+
+use crate::calendar::History;
+use crate::gate::Tightened;
+use crate::ids::{ItemId, PrecautionId, SessionId};
+use crate::plan::doc::Tier;
+use crate::record::{Body, Ending, Event, How, LeaveReason, Pain, SetBackKind, SetRecord, Stamp};
+use crate::session::{PainAnswer, SetId};
+
+/// A session, as recorded.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SessionRecord {
+    /// Its id.
+    pub id: SessionId,
+    /// The day it began, on the device.
+    pub day: NaiveDate,
+    /// What it was to lead.
+    pub items: Vec<ItemId>,
+    /// Sets done, corrections applied.
+    pub sets: Vec<(SetRecord, How)>,
+    /// Items left out, and why.
+    pub left: Vec<(ItemId, LeaveReason)>,
+    /// Items for which the easier variant was taken.
+    pub easier: Vec<ItemId>,
+    /// How it ended; `None` while it is open.
+    pub ending: Option<Ending>,
+    /// Whether anybody answered in it.
+    pub confirmed: bool,
+    /// Effort, 0 to 10.
+    pub effort: Option<u8>,
+}
+
+impl SessionRecord {
+    /// The record of a set.
+    pub fn set(&self, set: &SetId) -> Option<&SetRecord> {
+        self.sets.iter().find(|(record, _)| record.set == *set).map(|(record, _)| record)
+    }
+}
+
+/// What was done of an item on a day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct ItemDay {
+    /// Times led, whole or in part.
+    pub counted: u16,
+    /// Times from memory.
+    pub remembered: u16,
+    /// Something was done against a gate.
+    pub against_gate: bool,
+}
+
+/// What events add up to. The same events give the same state.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct State {
+    /// Sessions, in order.
+    pub sessions: Vec<SessionRecord>,
+    /// Items by day.
+    pub items: BTreeMap<ItemId, BTreeMap<NaiveDate, ItemDay>>,
+    /// What "due" depends on.
+    pub history: History,
+    /// What the patient has tightened.
+    pub tightened: Vec<Tightened>,
+    /// Set-backs, with their moments.
+    pub set_backs: Vec<(DateTime<Utc>, NaiveDate, SetBackKind)>,
+    /// Lifts that were ignored when plans were taken in.
+    pub lifts_ignored: Vec<PrecautionId>,
+    /// Days on which the warning signs were asked, with the gravest that was new or worse.
+    pub signs: BTreeMap<NaiveDate, Option<Tier>>,
+    /// Answers about pain, with their days.
+    pub pain: Vec<(NaiveDate, Pain)>,
+    /// The newest stop that said to ring and was not followed by a talk with the clinic.
+    pub must_ring: Option<(DateTime<Utc>, NaiveDate)>,
+    /// The newest event's stamp.
+    pub newest: Option<Stamp>,
+    /// The newest confirmation of the date: when, and for which day.
+    pub date_confirmed: Option<(DateTime<Utc>, NaiveDate)>,
+}
+
+impl State {
+    /// Adds up events.
+    pub fn of<'a>(events: impl IntoIterator<Item = &'a Event>) -> Self {
+        let mut state = Self::default();
+        for event in events {
+            state.apply(event);
+        }
+        state
+    }
+
+    /// The session that is open on a day: begun that day and not ended.
+    pub fn open_session(&self, day: NaiveDate) -> Option<&SessionRecord> {
+        self.sessions.iter().rev().find(|session| session.day == day && session.ending.is_none())
+    }
+
+    /// The first day of a set-back that was not released by this moment.
+    pub fn set_back_since(&self, released_until: Option<DateTime<Utc>>) -> Option<NaiveDate> {
+        let holds = |at: &DateTime<Utc>| released_until.is_none_or(|until| *at > until);
+        self.set_backs.iter().filter(|(at, ..)| holds(at)).map(|(_, day, _)| *day).min()
+    }
+
+    /// Applies the next event.
+    pub fn apply(&mut self, event: &Event) {
+        let day = event.stamp.day();
+        match &event.body {
+            Body::PlanReceived { lifts_ignored, .. } => self.lifts_ignored.extend_from_slice(lifts_ignored),
+            Body::DateConfirmed { day, .. } => self.date_confirmed = Some((event.stamp.at, *day)),
+            Body::SessionStarted { session, items } => self.session_started(session, items, day),
+            Body::SessionResumed { .. } => {}
+            Body::SignsAnswered { gravest, .. } => self.signs_answered(event, *gravest),
+            Body::PainAnswered { pain, .. } => self.pain_answered(event, pain),
+            Body::SetDone { session, record, how } => self.set_done(event, session, record, *how),
+            Body::SetCorrected { session, set, done } => self.set_corrected(session, set, *done),
+            Body::ItemLeft { session, item, reason } => {
+                self.in_session(session, |s| s.left.push((item.clone(), *reason)));
+            }
+            Body::ItemEasier { session, item } => {
+                self.in_session(session, |s| s.easier.push(item.clone()));
+            }
+            Body::SessionEnded { session, ending, confirmed, effort, .. } => {
+                self.in_session(session, |s| {
+                    (s.ending, s.confirmed, s.effort) = (Some(*ending), *confirmed, *effort);
+                });
+            }
+            Body::DoneByHand { item, day, against_gate, .. } => {
+                let on = self.item_day(item, *day);
+                on.remembered += 1;
+                on.against_gate |= against_gate;
+                self.count_time(item, *day, event.stamp.at);
+            }
+            Body::CareDone { care } => {
+                let days = self.history.care.entry(care.care.clone()).or_default();
+                *days.entry(care.day).or_default() += 1;
+            }
+            Body::Tightened { item } => {
+                if !self.tightened.iter().any(|t| t.item == *item) {
+                    self.tightened.push(Tightened { item: item.clone(), since: day });
+                }
+            }
+            Body::TighteningEnded { item } => self.tightened.retain(|t| t.item != *item),
+            Body::SetBack { what, day } => self.set_backs.push((event.stamp.at, *day, *what)),
+            Body::BreakDeclared { .. } => {}
+            Body::SpokeToClinic { .. } => self.must_ring = None,
+        }
+        self.newest = Some(event.stamp.clone());
+    }
+
+    fn in_session(&mut self, id: &SessionId, change: impl FnOnce(&mut SessionRecord)) {
+        if let Some(session) = self.sessions.iter_mut().rev().find(|session| session.id == *id) {
+            change(session);
+        }
+    }
+
+    fn item_day(&mut self, item: &ItemId, day: NaiveDate) -> &mut ItemDay {
+        self.items.entry(item.clone()).or_default().entry(day).or_default()
+    }
+
+    fn count_time(&mut self, item: &ItemId, day: NaiveDate, at: DateTime<Utc>) {
+        let days = self.history.done.entry(item.clone()).or_default();
+        *days.entry(day).or_default() += 1;
+        let last = self.history.last_done.entry(item.clone()).or_insert(at);
+        *last = (*last).max(at);
+        self.history.last_session = self.history.last_session.max(Some(day));
+    }
+
+    fn session_started(&mut self, id: &SessionId, items: &[ItemId], day: NaiveDate) {
+        self.sessions.push(SessionRecord {
+            id: id.clone(),
+            day,
+            items: items.to_vec(),
+            sets: Vec::new(),
+            left: Vec::new(),
+            easier: Vec::new(),
+            ending: None,
+            confirmed: false,
+            effort: None,
+        });
+    }
+
+    fn signs_answered(&mut self, event: &Event, gravest: Option<Tier>) {
+        let day = event.stamp.day();
+        let worst = self.signs.entry(day).or_insert(gravest);
+        // The gravest tier is the least, and none at all the mildest.
+        *worst = match (*worst, gravest) {
+            (Some(a), Some(b)) => Some(a.min(b)),
+            (a, b) => a.or(b),
+        };
+        if matches!(gravest, Some(Tier::Emergency | Tier::RingToday)) {
+            self.must_ring = Some((event.stamp.at, day));
+        }
+    }
+
+    fn pain_answered(&mut self, event: &Event, pain: &Pain) {
+        let day = event.stamp.day();
+        self.pain.push((day, pain.clone()));
+        if pain.answer == PainAnswer::StopToday {
+            self.must_ring = Some((event.stamp.at, day));
+        }
+    }
+
+    /// A set done. The first set of an item in a session makes it a time done that day.
+    fn set_done(&mut self, event: &Event, id: &SessionId, record: &SetRecord, how: How) {
+        let item = &record.set.item;
+        let mut session_day = None;
+        self.in_session(id, |session| {
+            let first = !session.sets.iter().any(|(known, _)| known.set.item == *item);
+            session.sets.push((record.clone(), how));
+            session_day = Some(session.day).filter(|_| first);
+        });
+        if let Some(day) = session_day {
+            self.item_day(item, day).counted += 1;
+            self.count_time(item, day, event.stamp.at);
+        }
+    }
+
+    /// Corrections only ever go downwards.
+    fn set_corrected(&mut self, id: &SessionId, set: &SetId, done: u16) {
+        self.in_session(id, |session| {
+            if let Some((record, _)) = session.sets.iter_mut().rev().find(|(record, _)| record.set == *set) {
+                record.done = record.done.min(done);
+            }
+        });
+    }
+}

@@ -1,0 +1,16 @@
+//! What happens second by second. A session is arranged from due items, compiled once into a count
+//! script of absolute offsets, and led by a runner without a timer of its own: it answers "when
+//! must you be woken?" and "it is now T: what happens?".
+
+mod arrange;
+mod pain;
+mod runner;
+mod script;
+
+pub use arrange::{Arranged, arrange};
+pub use pain::{PainAnswer, PainKind, answer_at_rest, answer_during};
+pub use runner::{NotNow, Runner, State};
+pub use script::{
+    Block, CHANGE_SIDE_S, COUNT_IN_S, Cue, Part, Phase, SET_UP_S, Script, SetId, SidesAtOnce, TimedCue, Turn,
+    Work, closed_length_ms, turns,
+};

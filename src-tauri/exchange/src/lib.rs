@@ -1,0 +1,1 @@
+//! What travels between clinic and home: signed parts, the letter code, every refusal.

@@ -1,0 +1,2 @@
+//! The patient program.
+fn main() {}

@@ -1,0 +1,1 @@
+//! The patient's encrypted database: one file per table, migrations, backup.

@@ -1,0 +1,1 @@
+//! Time-zone rules behind core's Zone.
