@@ -1,0 +1,193 @@
+//! Opening the record: one writer at a time, key first, migrations, then checks.
+
+use std::fs::{File, OpenOptions, TryLockError};
+use std::path::{Path, PathBuf};
+
+use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
+use sendaluna_core::record::{Body, By, Event, Stamp, read_chain};
+
+use crate::error::StoreError;
+use crate::key::KeyPort;
+use crate::migrations;
+use crate::tables::{events, pin, plans, settings, signers, statements};
+
+const DATABASE: &str = "record.sqlite";
+const LOCK: &str = "record.lock";
+
+/// An open record.
+pub struct Store {
+    db: Connection,
+    /// Held while this program may write.
+    writer: Option<File>,
+    folder: PathBuf,
+}
+
+impl Store {
+    /// Opens the record of a data folder for reading and writing, and makes it if there is none.
+    pub fn open(folder: &Path, keys: &dyn KeyPort) -> Result<Self, StoreError> {
+        Self::open_with(folder, keys, migrations::ALL)
+    }
+
+    pub(crate) fn open_with(
+        folder: &Path,
+        keys: &dyn KeyPort,
+        all: &[&[&str]],
+    ) -> Result<Self, StoreError> {
+        make_folder(folder)?;
+        let writer = Some(lock(folder)?);
+        let path = folder.join(DATABASE);
+        let key = if is_there(&path) { keys.existing(folder)? } else { keys.for_new(folder)? };
+        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
+            | OpenFlags::SQLITE_OPEN_CREATE
+            | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+        let mut db = Connection::open_with_flags(&path, flags)?;
+        db.pragma_update(None, "key", key.pragma().as_str())?;
+        if migrations::version(&db)? > all.len() {
+            return Err(StoreError::Newer);
+        }
+        set_up(&db)?;
+        migrations::run(&mut db, &path, all)?;
+        Ok(Self { db, writer, folder: folder.to_path_buf() })
+    }
+
+    /// Opens the record for reading, beside a program that may be writing; `None` if there is none.
+    pub fn read(folder: &Path, keys: &dyn KeyPort) -> Result<Option<Self>, StoreError> {
+        let path = folder.join(DATABASE);
+        if !is_there(&path) {
+            return Ok(None);
+        }
+        let key = keys.existing(folder)?;
+        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+        let db = Connection::open_with_flags(&path, flags)?;
+        db.pragma_update(None, "key", key.pragma().as_str())?;
+        let version = migrations::version(&db)?;
+        if version > migrations::ALL.len() {
+            return Err(StoreError::Newer);
+        }
+        if version < migrations::ALL.len() {
+            drop(db);
+            return Self::open(folder, keys).map(Some);
+        }
+        db.busy_timeout(std::time::Duration::from_secs(5))?;
+        Ok(Some(Self { db, writer: None, folder: folder.to_path_buf() }))
+    }
+
+    /// The data folder.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// The one gate for writes: everything in it is written, or nothing.
+    pub fn write<T, E: From<StoreError>>(
+        &mut self,
+        change: impl FnOnce(&Writer<'_>) -> Result<T, E>,
+    ) -> Result<T, E> {
+        if self.writer.is_none() {
+            return Err(StoreError::InUse.into());
+        }
+        let begin = self.db.transaction_with_behavior(TransactionBehavior::Immediate);
+        let writer = Writer { tx: begin.map_err(StoreError::from)? };
+        let result = change(&writer)?;
+        writer.tx.commit().map_err(StoreError::from)?;
+        Ok(result)
+    }
+
+    /// The pinned clinic and person.
+    pub fn pin(&self) -> Result<Option<pin::Pin>, StoreError> {
+        pin::get(&self.db)
+    }
+
+    /// The highest signers list.
+    pub fn signers(&self) -> Result<Option<signers::Row>, StoreError> {
+        signers::highest(&self.db)
+    }
+
+    /// Every statement ever accepted.
+    pub fn statements(&self) -> Result<Vec<statements::Row>, StoreError> {
+        statements::all(&self.db)
+    }
+
+    /// Every plan ever accepted, oldest first.
+    pub fn plans(&self) -> Result<Vec<plans::Row>, StoreError> {
+        plans::all(&self.db)
+    }
+
+    /// Every event, with the chain checked.
+    pub fn events(&self) -> Result<Vec<Event>, StoreError> {
+        let stored = events::all(&self.db)?;
+        let (events, _) = read_chain(stored).map_err(|broken| StoreError::ChainBroken(broken.seq))?;
+        Ok(events)
+    }
+
+    /// A setting, as JSON.
+    pub fn setting(&self, name: &str) -> Result<Option<String>, StoreError> {
+        settings::get(&self.db, name)
+    }
+}
+
+/// A transaction under way.
+pub struct Writer<'a> {
+    tx: Transaction<'a>,
+}
+
+impl Writer<'_> {
+    /// Pins clinic and person.
+    pub fn pin(&self, pin: &pin::Pin) -> Result<(), StoreError> {
+        pin::put(&self.tx, pin)
+    }
+
+    /// Keeps a signers list.
+    pub fn signers(&self, row: &signers::Row) -> Result<(), StoreError> {
+        signers::put(&self.tx, row)
+    }
+
+    /// Keeps a statement; one that is kept already stays as it is.
+    pub fn statement(&self, row: &statements::Row) -> Result<(), StoreError> {
+        statements::put(&self.tx, row)
+    }
+
+    /// Keeps a plan; one that is kept already stays as it is.
+    pub fn plan(&self, row: &plans::Row) -> Result<(), StoreError> {
+        plans::put(&self.tx, row)
+    }
+
+    /// Appends an event to the chain.
+    pub fn append(&self, stamp: Stamp, by: By, body: Body) -> Result<Event, StoreError> {
+        events::append(&self.tx, stamp, by, body)
+    }
+
+    /// Keeps a setting, as JSON.
+    pub fn setting(&self, name: &str, json: &str) -> Result<(), StoreError> {
+        settings::put(&self.tx, name, json)
+    }
+}
+
+/// A file of no bytes is what an interrupted first start leaves: no record yet.
+fn is_there(path: &Path) -> bool {
+    std::fs::metadata(path).is_ok_and(|file| file.len() > 0)
+}
+
+fn make_folder(folder: &Path) -> Result<(), StoreError> {
+    let mut builder = std::fs::DirBuilder::new();
+    builder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+    Ok(builder.create(folder)?)
+}
+
+fn lock(folder: &Path) -> Result<File, StoreError> {
+    let file = OpenOptions::new().write(true).create(true).truncate(false).open(folder.join(LOCK))?;
+    match file.try_lock() {
+        Ok(()) => Ok(file),
+        Err(TryLockError::WouldBlock) => Err(StoreError::InUse),
+        Err(TryLockError::Error(e)) => Err(e.into()),
+    }
+}
+
+fn set_up(db: &Connection) -> Result<(), StoreError> {
+    db.pragma_update(None, "journal_mode", "WAL")?;
+    db.pragma_update(None, "synchronous", "FULL")?;
+    db.pragma_update(None, "foreign_keys", "ON")?;
+    db.busy_timeout(std::time::Duration::from_secs(5))?;
+    Ok(())
+}
