@@ -1,1 +1,47 @@
-//! What a patient can do, as use cases.
+//! What a patient can do, as use cases: receive a plan, see what is due and what is not yet, be led
+//! through a session, record by hand, set things.
+//!
+//! Everything that could start an exercise asks [`sendaluna_core::gate`]; recording never refuses.
+//! Time is always an argument ([`Now`], [`Clock`]). No window and no terminal is known here.
+//!
+//! | module | question it answers |
+//! |---|---|
+//! | [`home`] | what is in this data folder? |
+//! | [`receive`] | may this plan come in; what does it say? |
+//! | [`day`] | what is due today, what is not yet, and whom to ring? |
+//! | [`begin`] | may a session begin, and what is asked first? |
+//! | [`guide`] | what happens now in the session? |
+//! | [`hand`] | what was done without the program? |
+//! | [`settings`] | how does the patient want it? |
+//! | [`summary`] | what does an offered plan say? |
+//! | [`say`] | how is it said? |
+
+pub mod begin;
+pub mod clock;
+pub mod day;
+pub mod error;
+pub mod guide;
+pub mod hand;
+pub mod home;
+pub mod receive;
+pub mod say;
+pub mod settings;
+pub mod summary;
+
+pub use clock::{Clock, Now};
+pub use error::BedsideError;
+pub use home::Bedside;
+
+/// What the shells need of the rooms below, so that they know only this one.
+pub mod types {
+    pub use sendaluna_core::Coded;
+    pub use sendaluna_core::facts::OperatedSide;
+    pub use sendaluna_core::ids::{CareId, ItemId, SessionId, SignId};
+    pub use sendaluna_core::plan::doc::Tier;
+    pub use sendaluna_core::record::{By, Ending, LeaveReason, Place};
+    pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
+    pub use sendaluna_exchange::file::SIZE_LIMIT;
+    pub use sendaluna_store::KeyringOrFile;
+    pub use sendaluna_words::{Value, Words};
+    pub use sendaluna_zones::IanaZone;
+}

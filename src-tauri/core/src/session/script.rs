@@ -31,14 +31,16 @@ pub enum SidesAtOnce {
     TurnsFromRight,
 }
 
-impl SidesAtOnce {
-    fn from_side(side: Side) -> Self {
+impl From<Side> for SidesAtOnce {
+    fn from(side: Side) -> Self {
         match side {
             Side::Left => Self::Left,
             Side::Right => Self::Right,
         }
     }
+}
 
+impl SidesAtOnce {
     /// How many courses of the tempo make one repetition on each working side.
     fn courses(self) -> u16 {
         if matches!(self, Self::TurnsFromLeft | Self::TurnsFromRight) { 2 } else { 1 }
@@ -113,10 +115,10 @@ impl Part {
         };
         let working = side.working(operated);
         let passes = match (side, working.as_slice()) {
-            (_, [one]) => vec![SidesAtOnce::from_side(*one)],
+            (_, [one]) => vec![(*one).into()],
             (ItemSide::Alternating, [Side::Right, ..]) => vec![SidesAtOnce::TurnsFromRight],
             (ItemSide::Alternating, _) => vec![SidesAtOnce::TurnsFromLeft],
-            (ItemSide::OneAfterTheOther, sides) => sides.iter().map(|s| SidesAtOnce::from_side(*s)).collect(),
+            (ItemSide::OneAfterTheOther, sides) => sides.iter().map(|s| (*s).into()).collect(),
             _ => vec![SidesAtOnce::Both],
         };
         Some(Self { item, sets: dose.sets, work, rest_s: dose.rest_s, passes, position })
@@ -318,7 +320,7 @@ pub enum Cue {
         set: SetId,
         /// How many repetitions, breaths, minutes or steps were done.
         done: u16,
-        /// How many were asked for.
+        /// How many were asked for; of a range, how many are enough.
         of: u16,
     },
     /// Rest.
@@ -424,12 +426,12 @@ impl Writer<'_> {
 
     fn work(&mut self, turn: &Turn) {
         let of = match self.parts[turn.part].work {
-            Work::Repetitions { most, tempo, .. } => {
+            Work::Repetitions { least, most, tempo } => {
                 for course in 0..most * turn.sides.courses() {
                     let number = course / turn.sides.courses() + 1;
                     self.course(tempo, number, most, turn.sides.of_course(course));
                 }
-                most
+                least
             }
             Work::Breaths { breaths, tempo } => {
                 (1..=breaths).for_each(|number| self.course(tempo, number, breaths, turn.sides));

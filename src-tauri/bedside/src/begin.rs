@@ -1,0 +1,230 @@
+//! May a session begin, and what is asked first?
+
+use chrono::NaiveDate;
+use sendaluna_core::calendar::{Away, DueItem, due};
+use sendaluna_core::gate::Gate;
+use sendaluna_core::ids::{ItemId, SessionId, SignId};
+use sendaluna_core::plan::doc::{Tier, When};
+use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SetBackKind};
+use sendaluna_core::session::{Arranged, PainAnswer, Runner, answer_at_rest, arrange};
+
+use crate::clock::Now;
+use crate::error::BedsideError;
+use crate::guide::Guide;
+use crate::home::{Bedside, Known};
+
+/// What is asked before a session.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Before {
+    /// Today's date must be confirmed, because the clock has jumped.
+    pub confirm_date: Option<NaiveDate>,
+    /// The questions.
+    pub questions: Questions,
+    /// A session of today that can be gone on with.
+    pub open_session: Option<SessionId>,
+}
+
+/// The questions before a session. Few, or people learn to say no.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Questions {
+    /// The first session of the day: the warning signs, and pain at rest.
+    SignsAndPain,
+    /// Later that day: one tap, "nothing new or worse".
+    OneTap,
+    /// Hourly items ask nothing.
+    None,
+}
+
+impl Bedside {
+    /// What is asked before a session of everything due, or of one item.
+    pub fn before(&self, only: Option<&ItemId>, now: &Now) -> Result<Before, BedsideError> {
+        let known = self.known()?;
+        let today = known.today(now.at).session_day;
+        let hourly = only.and_then(|id| known.plan.item(id)).is_some_and(|item| {
+            matches!(item.when, When::EveryWakingHours { .. })
+        });
+        let questions = match (known.state.signs.contains_key(&today), hourly) {
+            (false, _) => Questions::SignsAndPain,
+            (true, true) => Questions::None,
+            (true, false) => Questions::OneTap,
+        };
+        Ok(Before {
+            confirm_date: known.clock_jump_s(now.at).map(|_| today),
+            questions,
+            open_session: known.state.open_session(today).map(|session| session.id.clone()),
+        })
+    }
+
+    /// The patient confirms today's date.
+    pub fn confirm_date(&mut self, day: NaiveDate, now: &Now) -> Result<(), BedsideError> {
+        let known = self.known()?;
+        if day != known.today(now.at).session_day {
+            return Err(BedsideError::DateDiffers);
+        }
+        if let Some(jump_s) = known.clock_jump_s(now.at) {
+            self.record(now, By::Patient, Body::DateConfirmed { day, jump_s })?;
+        }
+        Ok(())
+    }
+
+    /// The warning signs that are new or worse; none is a good answer. Returns the gravest tier.
+    pub fn answer_signs(&mut self, signs: &[SignId], by: By, now: &Now) -> Result<Option<Tier>, BedsideError> {
+        let known = self.known()?;
+        let of_plan = &known.plan.doc().warning_signs;
+        let chosen: Vec<_> = of_plan.iter().filter(|sign| signs.contains(&sign.id)).collect();
+        if chosen.len() != signs.len() {
+            return Err(BedsideError::NoSuchItem(signs.iter().map(ToString::to_string).collect()));
+        }
+        let gravest = chosen.iter().map(|sign| sign.tier).min();
+        self.record(now, by, Body::SignsAnswered { signs: signs.to_vec(), gravest })?;
+        if chosen.iter().any(|sign| sign.set_back) {
+            let day = known.today(now.at).session_day;
+            self.record(now, by, Body::SetBack { what: SetBackKind::EmergencySign, day })?;
+        }
+        Ok(gravest)
+    }
+
+    /// Pain at rest, before a session, 0 to 10.
+    pub fn answer_pain_before(&mut self, level: u8, by: By, now: &Now) -> Result<PainAnswer, BedsideError> {
+        if level > 10 {
+            return Err(BedsideError::FigureOutOfRange);
+        }
+        let known = self.known()?;
+        let answer = answer_at_rest(&known.plan.doc().pain, level);
+        let pain = Pain {
+            moment: Moment::Before,
+            level: Some(level),
+            distress: None,
+            kind: None,
+            place: None,
+            item: None,
+            answer,
+        };
+        self.record(now, by, Body::PainAnswered { session: None, pain })?;
+        Ok(answer)
+    }
+
+    /// The patient has spoken to the clinic after a stop.
+    pub fn spoke_to_clinic(&mut self, by: By, now: &Now) -> Result<(), BedsideError> {
+        let known = self.known()?;
+        if let Some((about, _)) = known.state.must_ring {
+            self.record(now, by, Body::SpokeToClinic { about })?;
+        }
+        Ok(())
+    }
+
+    /// Begins a session of everything that is due and allowed, or of one item. An older session
+    /// that was never ended is closed as a part.
+    pub fn begin(&mut self, only: Option<&ItemId>, by: By, now: &Now) -> Result<Guide, BedsideError> {
+        let known = self.known()?;
+        self.check_may_begin(&known, now)?;
+        let today = known.today(now.at).session_day;
+        let chosen = self.chosen(&known, only, now)?;
+        let arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+        if arranged.parts.is_empty() {
+            return Err(BedsideError::NothingDue);
+        }
+        for stale in known.state.sessions.iter().filter(|s| s.ending.is_none()) {
+            let ending = Body::SessionEnded {
+                session: stale.id.clone(),
+                ending: Ending::Part,
+                confirmed: false,
+                effort: None,
+                words: None,
+            };
+            self.record(now, By::Program, ending)?;
+        }
+        let session = new_session_id()?;
+        let items = arranged.parts.iter().map(|part| part.item.clone()).collect();
+        self.record(now, by, Body::SessionStarted { session: session.clone(), items })?;
+        Ok(self.guide(&known, session, today, by, Runner::new(&arranged)))
+    }
+
+    /// Goes on with today's open session from the last finished set. Asks every gate again.
+    pub fn go_on(&mut self, by: By, now: &Now) -> Result<Guide, BedsideError> {
+        let known = self.known()?;
+        self.check_may_begin(&known, now)?;
+        let today = known.today(now.at).session_day;
+        let open = known.state.open_session(today).ok_or(BedsideError::NoOpenSession)?;
+        let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
+        let mut chosen = Vec::new();
+        for id in open.items.iter().filter(wanted) {
+            let due = self.due_item(&known, id, now)?;
+            if due.gate.is_open() {
+                chosen.push(due);
+            }
+        }
+        let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+        let runner = Runner::going_on(&arranged, |part, turn| {
+            let is_it = |set: &sendaluna_core::session::SetId| {
+                set.item == part.item && set.set == turn.set && set.sides == turn.sides
+            };
+            open.sets.iter().any(|(record, _)| is_it(&record.set))
+        });
+        let session = open.id.clone();
+        self.record(now, by, Body::SessionResumed { session: session.clone() })?;
+        Ok(self.guide(&known, session, today, by, runner))
+    }
+
+    fn guide(&self, known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runner) -> Guide {
+        let before = known.state.pain.iter().rev().find(|(on, p)| *on == day && p.moment == Moment::Before);
+        Guide::new(session, by, runner, before.and_then(|(_, pain)| pain.level))
+    }
+
+    fn check_may_begin(&self, known: &Known, now: &Now) -> Result<(), BedsideError> {
+        let today = known.today(now.at).session_day;
+        if known.clock_jump_s(now.at).is_some() {
+            return Err(BedsideError::DateNotConfirmed(today));
+        }
+        if let Some((_, day)) = known.state.must_ring {
+            return Err(BedsideError::MustRing(known.state.signs.get(&day).copied().flatten()));
+        }
+        if !known.state.signs.contains_key(&today) {
+            return Err(BedsideError::SignsNotAsked);
+        }
+        Ok(())
+    }
+
+    fn chosen(&self, known: &Known, only: Option<&ItemId>, now: &Now) -> Result<Vec<DueItem>, BedsideError> {
+        if let Some(id) = only {
+            let due = self.due_item(known, id, now)?;
+            return match due.gate {
+                Gate::Open => Ok(vec![due]),
+                Gate::NotYet(not_yet) => Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) }),
+            };
+        }
+        let day = self.due_day(known, now);
+        if day.away == Away::RingFirst {
+            return Err(BedsideError::AwayTooLong);
+        }
+        let chosen: Vec<_> = day.items.into_iter().filter(DueItem::is_open_today).collect();
+        if chosen.is_empty() { Err(BedsideError::NothingDue) } else { Ok(chosen) }
+    }
+
+    pub(crate) fn due_day(&self, known: &Known, now: &Now) -> sendaluna_core::calendar::DueDay {
+        let gates = known.gates(self.library());
+        let at = known.gate_day(now.at);
+        due(&gates, known.today(now.at).session_day, &at, &known.state.history, known.waking())
+    }
+
+    /// One item with today's dose and gate. An item of no stage of today is not yet, or no longer,
+    /// part of the plan: it cannot be started, gate or no gate.
+    fn due_item(&self, known: &Known, id: &ItemId, now: &Now) -> Result<DueItem, BedsideError> {
+        let item = known.item(id)?;
+        if let Some(due) = self.due_day(known, now).items.into_iter().find(|due| due.item == *id) {
+            return Ok(due);
+        }
+        let gate = known.gates(self.library()).item(item, &item.dose, &known.gate_day(now.at));
+        match gate {
+            Gate::NotYet(not_yet) => Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) }),
+            Gate::Open => Err(BedsideError::NothingDue),
+        }
+    }
+}
+
+fn new_session_id() -> Result<SessionId, BedsideError> {
+    let mut bytes = [0u8; 8];
+    getrandom::fill(&mut bytes).map_err(|e| sendaluna_store::StoreError::Other(e.to_string()))?;
+    let text = format!("s{:016x}", u64::from_be_bytes(bytes));
+    SessionId::new(text).map_err(|e| sendaluna_store::StoreError::Other(e.to_string()).into())
+}

@@ -1,0 +1,408 @@
+//! What is due today, what is not yet, which rules hold, and whom to ring: views in the patient's
+//! words, for every shell.
+
+use chrono::NaiveDate;
+use sendaluna_core::calendar::{Away, DueItem, EpisodeDay};
+use sendaluna_core::gate::{Cause, Gate, Standstill, day_rules};
+use sendaluna_core::ids::{CareId, ItemId, PrecautionId, SignId};
+use sendaluna_core::plan::doc::{Item, Tier};
+use sendaluna_core::session::{arrange, closed_length_ms};
+use sendaluna_words::Words;
+use serde::Serialize;
+
+use crate::clock::Now;
+use crate::error::BedsideError;
+use crate::home::{Bedside, Known};
+use crate::say::Speaker;
+
+/// A day.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct DayView {
+    /// The date on the device.
+    pub date: NaiveDate,
+    /// The date, as people say it.
+    pub date_said: String,
+    /// What the patient likes to be called.
+    pub called: String,
+    /// Where each episode stands: "Week 7 after: …".
+    pub weeks: Vec<String>,
+    /// Things to know first: the plan's day stands still, a long break, a stop that said to ring.
+    pub notices: Vec<String>,
+    /// Exercises asked for now, allowed and not yet done.
+    pub now: NowView,
+    /// Items of today, in the plan's order.
+    pub due: Vec<ItemView>,
+    /// Items of the plan that are not allowed yet.
+    pub not_yet: Vec<ItemView>,
+    /// Care.
+    pub care: Vec<CareView>,
+    /// Rules of the day.
+    pub rules: Vec<RuleView>,
+    /// Lifts that have no effect.
+    pub lifts_ignored: Vec<String>,
+    /// Whom to ring, and when to stop.
+    pub contacts: ContactsView,
+    /// A session of today can be gone on with.
+    pub can_go_on: bool,
+}
+
+/// "Now: 6 exercises, 24 minutes".
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct NowView {
+    /// How many exercises.
+    pub exercises: usize,
+    /// How many minutes, rounded up.
+    pub minutes: u64,
+    /// The sentence.
+    pub said: String,
+}
+
+/// An item.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ItemView {
+    /// Its id.
+    pub item: ItemId,
+    /// Its name.
+    pub name: String,
+    /// Which side.
+    pub side: String,
+    /// How much, in sentences.
+    pub dose: String,
+    /// Times today.
+    pub times: u16,
+    /// Times done today.
+    pub done: u16,
+    /// How often, and how often done, in words.
+    pub times_said: String,
+    /// Somebody must be beside the patient.
+    pub beside_you: bool,
+    /// The clinic's note.
+    pub note: Option<String>,
+    /// Its gate.
+    pub gate: GateView,
+}
+
+/// A gate.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct GateView {
+    /// It may be done.
+    pub open: bool,
+    /// The day on which it opens, if that is known.
+    pub opens: Option<NaiveDate>,
+    /// The sentence: "Not yet. Opens …", or that it may be done.
+    pub said: String,
+    /// Every reason.
+    pub reasons: Vec<ReasonView>,
+}
+
+/// A reason.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ReasonView {
+    /// The precaution, if it is one.
+    pub precaution: Option<PrecautionId>,
+    /// Who set it.
+    pub set_by: Option<String>,
+    /// The first day on which this reason no longer holds.
+    pub opens: Option<NaiveDate>,
+    /// The sentence.
+    pub said: String,
+}
+
+/// A care item.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct CareView {
+    /// Its id.
+    pub care: CareId,
+    /// What it is.
+    pub text: String,
+    /// Times today.
+    pub times: u8,
+    /// Times done today.
+    pub done: u16,
+}
+
+/// A rule of the day.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct RuleView {
+    /// The precaution it is.
+    pub precaution: PrecautionId,
+    /// What it says.
+    pub text: String,
+    /// Who set it.
+    pub set_by: String,
+    /// The first day on which it no longer holds.
+    pub opens: Option<NaiveDate>,
+    /// Until when, in words.
+    pub until_said: String,
+}
+
+/// Whom to ring, and when to stop.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct ContactsView {
+    /// The clinic.
+    pub clinic: String,
+    /// In working hours.
+    pub phone: String,
+    /// Out of hours.
+    pub out_of_hours_phone: String,
+    /// The emergency number.
+    pub emergency_phone: String,
+    /// What to do in an emergency.
+    pub emergency_advice: String,
+    /// Warning signs, gravest first.
+    pub signs: Vec<SignView>,
+    /// Cautions, always shown with them.
+    pub cautions: Vec<String>,
+}
+
+/// A warning sign.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SignView {
+    /// Its id.
+    pub sign: SignId,
+    /// What it asks for.
+    pub tier: Tier,
+    /// In words.
+    pub text: String,
+}
+
+impl Bedside {
+    /// Today.
+    pub fn day(&self, words: &Words, now: &Now) -> Result<DayView, BedsideError> {
+        let known = self.known()?;
+        let view = View { home: self, known: &known, speaker: Speaker::new(words, Some(&known.plan)), now };
+        Ok(view.day())
+    }
+
+    /// Every item's gate, the rules of the day, and lifts that have no effect.
+    pub fn gates(&self, words: &Words, now: &Now) -> Result<GatesView, BedsideError> {
+        let known = self.known()?;
+        let view = View { home: self, known: &known, speaker: Speaker::new(words, Some(&known.plan)), now };
+        let at = known.gate_day(now.at);
+        Ok(GatesView {
+            date: at.day(),
+            notices: view.notices(),
+            items: view.all_items(),
+            rules: view.rules(),
+            lifts_ignored: view.lifts_ignored(),
+        })
+    }
+
+    /// Whom to ring, and when to stop.
+    pub fn contacts(&self, words: &Words) -> Result<ContactsView, BedsideError> {
+        let known = self.known()?;
+        Ok(contacts(&known.plan, &Speaker::new(words, Some(&known.plan))))
+    }
+}
+
+/// Every gate.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct GatesView {
+    /// The day by which they are judged.
+    pub date: NaiveDate,
+    /// Things to know first.
+    pub notices: Vec<String>,
+    /// Items of the plan.
+    pub items: Vec<ItemView>,
+    /// Rules of the day.
+    pub rules: Vec<RuleView>,
+    /// Lifts that have no effect.
+    pub lifts_ignored: Vec<String>,
+}
+
+struct View<'a> {
+    home: &'a Bedside,
+    known: &'a Known,
+    speaker: Speaker<'a>,
+    now: &'a Now,
+}
+
+impl View<'_> {
+    fn day(&self) -> DayView {
+        let due = self.home.due_day(self.known, self.now);
+        let today = self.known.today(self.now.at).session_day;
+        let open: Vec<&DueItem> = due.items.iter().filter(|item| item.is_open_today()).collect();
+        let arranged = arrange(&self.known.plan, self.home.library(), &open);
+        let minutes = closed_length_ms(&arranged.parts, &arranged.blocks).div_ceil(60_000);
+        let exercises = open.len();
+        let not_yet = self.all_items().into_iter().filter(|item| !item.gate.open).collect();
+        let words = self.speaker.words;
+        DayView {
+            date: today,
+            date_said: words.day(today),
+            called: self.known.plan.head().called.clone(),
+            weeks: due.episodes.iter().map(|day| self.week(day)).collect(),
+            notices: self.notices_of(due.away, due.over),
+            now: NowView {
+                exercises,
+                minutes,
+                said: match exercises {
+                    0 => words.say("day-nothing-now", &[]),
+                    _ => words.say("day-now", &[("exercises", exercises.into()), ("minutes", minutes.into())]),
+                },
+            },
+            due: due.items.iter().filter(|item| item.gate.is_open()).filter_map(|item| self.due_item(item)).collect(),
+            not_yet,
+            care: due.care.iter().filter_map(|care| self.care(care)).collect(),
+            rules: self.rules(),
+            lifts_ignored: self.lifts_ignored(),
+            contacts: contacts(&self.known.plan, &self.speaker),
+            can_go_on: self.known.state.open_session(today).is_some(),
+        }
+    }
+
+    fn week(&self, day: &EpisodeDay) -> String {
+        let name = self.known.plan.episode(&day.episode).map(|episode| self.speaker.text(&episode.name));
+        let name = name.unwrap_or_default();
+        match day.week {
+            Some(week) => self.speaker.words.say("day-week", &[("week", week.into()), ("name", name.into())]),
+            None => self.speaker.words.say("day-week-unknown", &[("name", name.into())]),
+        }
+    }
+
+    fn notices(&self) -> Vec<String> {
+        let due = self.home.due_day(self.known, self.now);
+        self.notices_of(due.away, due.over)
+    }
+
+    fn notices_of(&self, away: Away, over: bool) -> Vec<String> {
+        let words = self.speaker.words;
+        let stands_still = self.known.gate_day(self.now.at).stands_still().map(|why| match why {
+            Standstill::PastReview => "notice-past-review",
+            Standstill::SetBack => "notice-set-back",
+        });
+        let away = match away {
+            Away::No => None,
+            Away::Restart => Some("notice-restart"),
+            Away::RingFirst => Some("notice-ring-first"),
+        };
+        let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
+        let clock = self.known.clock_jump_s(self.now.at).map(|_| "notice-clock");
+        let over = over.then_some("notice-plan-over");
+        [must_ring, stands_still, clock, away, over].into_iter().flatten().map(|id| words.say(id, &[])).collect()
+    }
+
+    fn due_item(&self, due: &DueItem) -> Option<ItemView> {
+        let item = self.known.plan.item(&due.item)?;
+        Some(self.item(item, due))
+    }
+
+    /// Every item of the plan: with today's dose if it is of today, else with its own.
+    fn all_items(&self) -> Vec<ItemView> {
+        let today = self.home.due_day(self.known, self.now).items;
+        let gates = self.known.gates(self.home.library());
+        let at = self.known.gate_day(self.now.at);
+        let mut items: Vec<&Item> = self.known.plan.doc().items.iter().collect();
+        items.sort_by_key(|item| item.order);
+        let of = |item: &Item| {
+            let due = today.iter().find(|due| due.item == item.id).cloned().unwrap_or_else(|| DueItem {
+                item: item.id.clone(),
+                stage: self.known.plan.doc().stages[0].id.clone(),
+                dose: item.dose.clone(),
+                times: 0,
+                most: 0,
+                done: self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day),
+                not_before: None,
+                gate: gates.item(item, &item.dose, &at),
+            });
+            self.item(item, &due)
+        };
+        items.into_iter().map(of).collect()
+    }
+
+    fn item(&self, item: &Item, due: &DueItem) -> ItemView {
+        let (library, plan) = (self.home.library(), &self.known.plan);
+        let words = self.speaker.words;
+        let counts = [("times", due.times.into()), ("done", due.done.into()), ("most", due.most.into())];
+        let times_said = match (due.times, due.most) {
+            (0, 0) => words.say("times-not-today", &[]),
+            (0, _) => words.say("times-as-needed", &counts),
+            _ => words.say("times-today", &counts),
+        };
+        ItemView {
+            item: item.id.clone(),
+            name: self.speaker.name(library, plan, &item.movement),
+            side: self.speaker.side(plan, item),
+            dose: self.speaker.dose(&due.dose),
+            times: due.times,
+            done: due.done,
+            times_said,
+            beside_you: item.beside_you,
+            note: item.note.as_ref().map(|note| self.speaker.text(note)),
+            gate: self.gate(&due.gate),
+        }
+    }
+
+    fn gate(&self, gate: &Gate) -> GateView {
+        let Gate::NotYet(not_yet) = gate else {
+            let said = self.speaker.words.say("gate-open", &[]);
+            return GateView { open: true, opens: None, said, reasons: Vec::new() };
+        };
+        let reason = |reason: &sendaluna_core::gate::Reason| {
+            let (precaution, set_by) = match &reason.cause {
+                Cause::Precaution { precaution, set_by, .. } => {
+                    (Some(precaution.id.clone()), Some(set_by.clone()))
+                }
+                _ => (None, None),
+            };
+            ReasonView { precaution, set_by, opens: reason.opens, said: self.speaker.reason(reason) }
+        };
+        GateView {
+            open: false,
+            opens: not_yet.opens,
+            said: self.speaker.opens(not_yet),
+            reasons: not_yet.reasons.iter().map(reason).collect(),
+        }
+    }
+
+    fn care(&self, due: &sendaluna_core::calendar::DueCare) -> Option<CareView> {
+        let care = self.known.plan.doc().care.iter().find(|care| care.id == due.care)?;
+        let text = self.speaker.text(&care.text);
+        Some(CareView { care: due.care.clone(), text, times: due.times, done: due.done })
+    }
+
+    fn rules(&self) -> Vec<RuleView> {
+        let at = self.known.gate_day(self.now.at);
+        let words = self.speaker.words;
+        let view = |rule: sendaluna_core::gate::DayRule| RuleView {
+            text: self.speaker.text(&rule.precaution.why),
+            precaution: rule.precaution.id,
+            set_by: rule.set_by,
+            opens: rule.opens,
+            until_said: match rule.opens.and_then(|opens| opens.pred_opt()) {
+                Some(last) => words.say("reason-through", &[("day", words.day_and_year(last).into())]),
+                None => words.say("reason-until-lifted", &[]),
+            },
+        };
+        day_rules(&self.known.standing, &at, self.known.plan.head().review_by).into_iter().map(view).collect()
+    }
+
+    fn lifts_ignored(&self) -> Vec<String> {
+        let standing = &self.known.standing;
+        standing.ignored_lifts.iter().map(|ignored| self.speaker.ignored_lift(standing, ignored)).collect()
+    }
+}
+
+pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>) -> ContactsView {
+    let clinic = &plan.doc().clinic;
+    let mut signs: Vec<SignView> = plan
+        .doc()
+        .warning_signs
+        .iter()
+        .map(|sign| SignView { sign: sign.id.clone(), tier: sign.tier, text: speaker.text(&sign.text) })
+        .collect();
+    signs.sort_by_key(|sign| sign.tier);
+    let phone = [("phone", clinic.emergency_phone.as_str().into())];
+    ContactsView {
+        clinic: clinic.name.clone(),
+        phone: clinic.phone.clone(),
+        out_of_hours_phone: clinic.out_of_hours_phone.clone(),
+        emergency_phone: clinic.emergency_phone.clone(),
+        emergency_advice: speaker.text(&clinic.emergency_advice),
+        signs,
+        cautions: ["caution-plan-is-clinics", "caution-nobody-sees", "caution-emergency", "caution-not-medical"]
+            .into_iter()
+            .map(|id| speaker.words.say(id, &phone))
+            .collect(),
+    }
+}

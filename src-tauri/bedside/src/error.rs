@@ -1,0 +1,118 @@
+//! What can go wrong at the bedside. Nothing that was held is lost by any of it.
+
+use chrono::NaiveDate;
+use sendaluna_core::Coded;
+use sendaluna_core::gate::NotYet;
+use sendaluna_core::ids::ItemId;
+use sendaluna_core::plan::doc::Tier;
+use sendaluna_exchange::refusal::Refusal;
+use sendaluna_store::StoreError;
+
+/// A failure of a use case.
+#[derive(Debug)]
+pub enum BedsideError {
+    /// The file was refused.
+    Refused(Refusal),
+    /// The record could not be read or written.
+    Store(StoreError),
+    /// There is no plan yet.
+    NoPlan,
+    /// The side the patient named is not the plan's.
+    SideDiffers,
+    /// The patient says today is another date.
+    DateDiffers,
+    /// There is no such item in the plan.
+    NoSuchItem(String),
+    /// It is not allowed yet.
+    NotYet {
+        /// Which item.
+        item: ItemId,
+        /// When, and who says so.
+        not_yet: Box<NotYet>,
+    },
+    /// Nothing is left to do today.
+    NothingDue,
+    /// The clock has jumped; today's date must be confirmed.
+    DateNotConfirmed(NaiveDate),
+    /// The warning signs were not asked yet today.
+    SignsNotAsked,
+    /// A warning sign or pain said to ring; the clinic was not spoken to yet.
+    MustRing(Option<Tier>),
+    /// No session for so long that the plan says to ring first.
+    AwayTooLong,
+    /// Only today and yesterday can be recorded from memory.
+    DayTooOld,
+    /// There is no session to go on with.
+    NoOpenSession,
+    /// This does not fit the present moment of the session.
+    NotNow,
+    /// There is no easier way for this exercise, or it is not allowed yet.
+    NoEasierWay,
+    /// A figure is outside what can be.
+    FigureOutOfRange,
+    /// That language does not ship.
+    NoSuchLanguage(String),
+}
+
+impl BedsideError {
+    /// One of each of its own, for tables and tests.
+    pub fn all() -> Vec<Self> {
+        let not_yet = Box::new(NotYet { opens: None, reasons: vec![] });
+        let item = ItemId::new("x").expect("an id");
+        vec![
+            Self::NoPlan, Self::SideDiffers, Self::DateDiffers, Self::NoSuchItem(String::new()),
+            Self::NotYet { item, not_yet }, Self::NothingDue, Self::DateNotConfirmed(NaiveDate::MIN),
+            Self::SignsNotAsked, Self::MustRing(None), Self::MustRing(Some(Tier::Emergency)), Self::AwayTooLong,
+            Self::DayTooOld, Self::NoOpenSession, Self::NotNow, Self::NoEasierWay, Self::FigureOutOfRange,
+            Self::NoSuchLanguage(String::new()),
+        ]
+    }
+}
+
+impl From<Refusal> for BedsideError {
+    fn from(refusal: Refusal) -> Self {
+        Self::Refused(refusal)
+    }
+}
+
+impl From<StoreError> for BedsideError {
+    fn from(error: StoreError) -> Self {
+        Self::Store(error)
+    }
+}
+
+impl Coded for BedsideError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Refused(refusal) => refusal.code(),
+            Self::Store(error) => error.code(),
+            Self::NoPlan => "no-plan",
+            Self::SideDiffers => "side-differs",
+            Self::DateDiffers => "date-differs",
+            Self::NoSuchItem(_) => "no-such-item",
+            Self::NotYet { .. } => "not-yet",
+            Self::NothingDue => "nothing-due",
+            Self::DateNotConfirmed(_) => "date-not-confirmed",
+            Self::SignsNotAsked => "signs-not-asked",
+            Self::MustRing(Some(Tier::Emergency)) => "must-ring-emergency",
+            Self::MustRing(_) => "must-ring",
+            Self::AwayTooLong => "away-too-long",
+            Self::DayTooOld => "day-too-old",
+            Self::NoOpenSession => "no-open-session",
+            Self::NotNow => "not-now",
+            Self::NoEasierWay => "no-easier-way",
+            Self::FigureOutOfRange => "figure-out-of-range",
+            Self::NoSuchLanguage(_) => "no-such-language",
+        }
+    }
+
+    fn args(&self) -> Vec<(&'static str, String)> {
+        match self {
+            Self::Refused(refusal) => refusal.args(),
+            Self::Store(error) => error.args(),
+            Self::NoSuchItem(id) => vec![("id", id.clone())],
+            Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
+            _ => Vec::new(),
+        }
+    }
+}

@@ -1,0 +1,321 @@
+//! Leading a session: the runner of `core`, and the record. Every finished set is on disk before the
+//! next cue.
+
+use std::collections::BTreeSet;
+
+use sendaluna_core::gate::Gate;
+use sendaluna_core::ids::{ItemId, SessionId};
+use sendaluna_core::record::{
+    Body, By, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
+};
+use sendaluna_core::session::{Cue, NotNow, PainAnswer, PainKind, Runner, SetId, State, answer_during};
+
+use crate::clock::{Clock, Now};
+use crate::error::BedsideError;
+use crate::home::Bedside;
+
+/// A session under way.
+pub struct Guide {
+    session: SessionId,
+    by: By,
+    runner: Runner,
+    /// Pain at rest before the session, if it was asked today.
+    pain_before: Option<u8>,
+    easier: BTreeSet<ItemId>,
+    /// Somebody has answered something.
+    confirmed: bool,
+    stopped_as_told: bool,
+    last_set: Option<SetId>,
+}
+
+impl From<NotNow> for BedsideError {
+    fn from(_: NotNow) -> Self {
+        Self::NotNow
+    }
+}
+
+impl Guide {
+    pub(crate) fn new(session: SessionId, by: By, runner: Runner, pain_before: Option<u8>) -> Self {
+        Self {
+            session,
+            by,
+            runner,
+            pain_before,
+            easier: BTreeSet::new(),
+            confirmed: false,
+            stopped_as_told: false,
+            last_set: None,
+        }
+    }
+
+    /// Where the session stands.
+    pub fn state(&self) -> State {
+        self.runner.state()
+    }
+
+    /// When it must be woken next, in ms of [`Now::mono_ms`].
+    pub fn wake_at(&self) -> Option<u64> {
+        self.runner.wake_at()
+    }
+
+    /// Time left in ms, waits apart.
+    pub fn left_ms(&self, now: &Now) -> u64 {
+        self.runner.left_ms(now.mono_ms)
+    }
+
+    /// The items it leads.
+    pub fn items(&self) -> impl Iterator<Item = &ItemId> {
+        self.runner.parts().iter().map(|part| &part.item)
+    }
+
+    /// The item it stands in.
+    pub fn item(&self) -> Option<&ItemId> {
+        let turn = self.runner.turn()?;
+        Some(&self.runner.parts()[turn.part].item)
+    }
+
+    /// Whether an item is done in its easier variant.
+    pub fn is_easier(&self, item: &ItemId) -> bool {
+        self.easier.contains(item)
+    }
+
+    /// The last finished set, which can still be corrected.
+    pub fn last_set(&self) -> Option<&SetId> {
+        self.last_set.as_ref()
+    }
+
+    /// Begins.
+    pub fn start(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        let cues = self.runner.start(clock.now().mono_ms)?;
+        self.keep(home, clock, cues)
+    }
+
+    /// It is time: what happens?
+    pub fn wake(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        let cues = self.runner.wake(clock.now().mono_ms);
+        self.keep(home, clock, cues)
+    }
+
+    /// The patient is in position, or has walked the steps.
+    pub fn ready(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        let cues = self.runner.ready(clock.now().mono_ms)?;
+        self.keep(home, clock, cues)
+    }
+
+    /// Pauses.
+    pub fn pause(&mut self, clock: &dyn Clock) -> Result<(), BedsideError> {
+        self.confirmed = true;
+        Ok(self.runner.pause(clock.now().mono_ms)?)
+    }
+
+    /// Goes on after a pause or an answer.
+    pub fn go_on(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        let cues = self.runner.go_on(clock.now().mono_ms)?;
+        self.keep(home, clock, cues)
+    }
+
+    /// Goes on at once from a rest.
+    pub fn go_on_now(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        let cues = self.runner.go_on_now(clock.now().mono_ms)?;
+        self.keep(home, clock, cues)
+    }
+
+    /// "I did fewer": ends the present set with what was done; between sets, corrects the last one.
+    pub fn fewer(
+        &mut self,
+        home: &mut Bedside,
+        clock: &dyn Clock,
+        done: Option<u16>,
+    ) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        match done {
+            Some(done) => {
+                let set = self.last_set.clone().ok_or(BedsideError::NotNow)?;
+                let body = Body::SetCorrected { session: self.session.clone(), set, done };
+                home.record(&clock.now(), self.by, body)?;
+                Ok(Vec::new())
+            }
+            None => {
+                let cues = self.runner.end_set()?;
+                self.keep(home, clock, cues)
+            }
+        }
+    }
+
+    /// Leaves out the rest of the present exercise.
+    pub fn leave(
+        &mut self,
+        home: &mut Bedside,
+        clock: &dyn Clock,
+        reason: LeaveReason,
+    ) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        let item = self.item().cloned().ok_or(BedsideError::NotNow)?;
+        let cues = self.runner.leave(clock.now().mono_ms)?;
+        let cues = self.keep(home, clock, cues)?;
+        let body = Body::ItemLeft { session: self.session.clone(), item, reason };
+        home.record(&clock.now(), self.by, body)?;
+        Ok(cues)
+    }
+
+    /// Takes the easier variant, if the plan has one and its gate is open.
+    pub fn easier(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        let id = self.item().cloned().ok_or(BedsideError::NotNow)?;
+        if self.easier.contains(&id) || !home.easier_is_open(&id, &clock.now())? {
+            return Err(BedsideError::NoEasierWay);
+        }
+        self.confirmed = true;
+        let cues = self.runner.easier(clock.now().mono_ms)?;
+        let cues = self.keep(home, clock, cues)?;
+        let body = Body::ItemEasier { session: self.session.clone(), item: id.clone() };
+        home.record(&clock.now(), self.by, body)?;
+        self.easier.insert(id);
+        Ok(cues)
+    }
+
+    /// "This hurts": movement and voice stop.
+    pub fn hurts(&mut self, clock: &dyn Clock) -> Result<(), BedsideError> {
+        self.confirmed = true;
+        Ok(self.runner.hurts(clock.now().mono_ms)?)
+    }
+
+    /// How much, what kind and where; the plan's rule answers and is carried out. Where the rule
+    /// says "easier" and there is no easier way that is allowed, this exercise is stopped.
+    pub fn answer_hurts(
+        &mut self,
+        home: &mut Bedside,
+        clock: &dyn Clock,
+        level: u8,
+        kind: PainKind,
+        place: Option<Place>,
+    ) -> Result<(PainAnswer, Vec<Cue>), BedsideError> {
+        if level > 10 {
+            return Err(BedsideError::FigureOutOfRange);
+        }
+        if self.state() != State::Asking {
+            return Err(BedsideError::NotNow);
+        }
+        let item = self.item().cloned();
+        let mut answer = answer_during(&home.known()?.plan.doc().pain, self.pain_before, level, kind);
+        if answer == PainAnswer::Easier && !self.can_be_easier(home, &clock.now())? {
+            answer = PainAnswer::StopExercise;
+        }
+        let pain = Pain {
+            moment: Moment::During,
+            level: Some(level),
+            distress: None,
+            kind: Some(kind),
+            place,
+            item,
+            answer,
+        };
+        let body = Body::PainAnswered { session: Some(self.session.clone()), pain };
+        home.record(&clock.now(), self.by, body)?;
+        let cues = match answer {
+            PainAnswer::GoOn | PainAnswer::Gently => self.go_on(home, clock)?,
+            PainAnswer::Easier => self.easier(home, clock)?,
+            PainAnswer::StopExercise => self.leave(home, clock, LeaveReason::Hurt)?,
+            PainAnswer::StopToday => self.stop(home, clock, true)?,
+        };
+        Ok((answer, cues))
+    }
+
+    /// Stops the session; as told, if a rule or a sign said so.
+    pub fn stop(
+        &mut self,
+        home: &mut Bedside,
+        clock: &dyn Clock,
+        as_told: bool,
+    ) -> Result<Vec<Cue>, BedsideError> {
+        self.confirmed = true;
+        self.stopped_as_told |= as_told;
+        let cues = self.runner.stop(clock.now().mono_ms)?;
+        self.keep(home, clock, cues)
+    }
+
+    /// Ends the record of the session with what the patient says of it. Returns how it ended.
+    pub fn finish(
+        self,
+        home: &mut Bedside,
+        now: &Now,
+        effort: Option<u8>,
+        pain: Option<u8>,
+        words: Option<String>,
+    ) -> Result<Ending, BedsideError> {
+        if effort.into_iter().chain(pain).any(|level| level > 10) {
+            return Err(BedsideError::FigureOutOfRange);
+        }
+        let session = self.session.clone();
+        if let Some(level) = pain {
+            let pain = Pain {
+                moment: Moment::After,
+                level: Some(level),
+                distress: None,
+                kind: None,
+                place: None,
+                item: None,
+                answer: PainAnswer::GoOn,
+            };
+            home.record(now, self.by, Body::PainAnswered { session: Some(session.clone()), pain })?;
+        }
+        let known = home.known()?;
+        let record = known.state.sessions.iter().find(|s| s.id == session);
+        let ending = match self.state() {
+            _ if self.stopped_as_told => Ending::StoppedAsTold,
+            State::Done if record.is_some_and(is_whole) => Ending::Whole,
+            _ => Ending::Part,
+        };
+        let confirmed = self.confirmed || effort.is_some() || pain.is_some() || words.is_some();
+        home.record(now, self.by, Body::SessionEnded { session, ending, confirmed, effort, words })?;
+        Ok(ending)
+    }
+
+    fn can_be_easier(&self, home: &Bedside, now: &Now) -> Result<bool, BedsideError> {
+        match self.item() {
+            Some(item) if !self.easier.contains(item) => home.easier_is_open(item, now),
+            _ => Ok(false),
+        }
+    }
+
+    /// Writes every finished set before anything more is led.
+    fn keep(
+        &mut self,
+        home: &mut Bedside,
+        clock: &dyn Clock,
+        mut cues: Vec<Cue>,
+    ) -> Result<Vec<Cue>, BedsideError> {
+        while let (State::Saving, Some(Cue::SetDone { set, done, of })) = (self.state(), cues.last()) {
+            let easier = self.easier.contains(&set.item);
+            let record = SetRecord { set: set.clone(), done: *done, of: *of, easier };
+            let how = if self.confirmed { How::Counted } else { How::CountedNotConfirmed };
+            self.last_set = Some(set.clone());
+            let body = Body::SetDone { session: self.session.clone(), record, how };
+            home.record(&clock.now(), self.by, body)?;
+            cues.extend(self.runner.saved(clock.now().mono_ms)?);
+        }
+        Ok(cues)
+    }
+}
+
+/// Every item done, nothing left out and nothing done short.
+fn is_whole(session: &SessionRecord) -> bool {
+    let was_done = |item: &ItemId| session.sets.iter().any(|(record, _)| record.set.item == *item);
+    session.left.is_empty()
+        && session.items.iter().all(was_done)
+        && session.sets.iter().all(|(record, _)| record.done >= record.of)
+}
+
+impl Bedside {
+    /// Whether an item has an easier variant that is allowed now.
+    pub(crate) fn easier_is_open(&self, id: &ItemId, now: &Now) -> Result<bool, BedsideError> {
+        let known = self.known()?;
+        let item = known.item(id)?;
+        let due = self.due_day(&known, now).items.into_iter().find(|due| due.item == *id);
+        let dose = due.map_or_else(|| item.dose.clone(), |due| due.dose);
+        let gate = known.gates(self.library()).easier(item, &dose, &known.gate_day(now.at));
+        Ok(matches!(gate, Some(Gate::Open)))
+    }
+}

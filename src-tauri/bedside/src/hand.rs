@@ -1,0 +1,93 @@
+//! What was done without the program, recorded from memory. Recording never refuses: what was done
+//! against a gate is written down and advises to ring.
+
+use chrono::NaiveDate;
+use sendaluna_core::gate::{Gate, GateDay};
+use sendaluna_core::ids::{CareId, ItemId};
+use sendaluna_core::record::{Body, By, Care, SetBackKind};
+
+use crate::clock::Now;
+use crate::error::BedsideError;
+use crate::home::{Bedside, Known};
+
+/// Which day something was done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WhichDay {
+    /// Today.
+    Today,
+    /// Yesterday.
+    Yesterday,
+}
+
+/// What was written down.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Written {
+    /// For which day.
+    pub day: NaiveDate,
+    /// It was not allowed on that day: ring the clinic.
+    pub against: Option<Gate>,
+}
+
+impl Bedside {
+    /// Records an item done from memory.
+    pub fn did(
+        &mut self,
+        id: &ItemId,
+        day: WhichDay,
+        sets: u8,
+        each: u16,
+        by: By,
+        now: &Now,
+    ) -> Result<Written, BedsideError> {
+        let known = self.known()?;
+        let item = known.item(id)?;
+        let day = date_of(&known, day, now);
+        let set_back = known.state.set_back_since(known.standing.set_backs_released_until);
+        let on = day.min(known.today(now.at).gate_day);
+        let at = GateDay::held(on, known.plan.head().review_by, set_back);
+        let gate = known.gates(self.library()).item(item, &item.dose, &at);
+        let against_gate = !gate.is_open();
+        self.record(now, by, Body::DoneByHand { item: id.clone(), day, sets, each, against_gate })?;
+        Ok(Written { day, against: Some(gate).filter(|_| against_gate) })
+    }
+
+    /// Records care done.
+    pub fn did_care(&mut self, id: &CareId, day: WhichDay, by: By, now: &Now) -> Result<Written, BedsideError> {
+        let known = self.known()?;
+        if !known.plan.doc().care.iter().any(|care| care.id == *id) {
+            return Err(BedsideError::NoSuchItem(id.to_string()));
+        }
+        let day = date_of(&known, day, now);
+        self.record(now, by, Body::CareDone { care: Care { care: id.clone(), day } })?;
+        Ok(Written { day, against: None })
+    }
+
+    /// "My clinic told me to stop this." The patient may always tighten.
+    pub fn tighten(&mut self, id: &ItemId, by: By, now: &Now) -> Result<(), BedsideError> {
+        self.known()?.item(id)?;
+        self.record(now, by, Body::Tightened { item: id.clone() })?;
+        Ok(())
+    }
+
+    /// Takes a tightening of one's own back.
+    pub fn end_tightening(&mut self, id: &ItemId, by: By, now: &Now) -> Result<(), BedsideError> {
+        self.known()?.item(id)?;
+        self.record(now, by, Body::TighteningEnded { item: id.clone() })?;
+        Ok(())
+    }
+
+    /// Records a fall or a re-admission: nothing opens until the clinic releases it.
+    pub fn set_back(&mut self, what: SetBackKind, by: By, now: &Now) -> Result<(), BedsideError> {
+        let day = self.known()?.today(now.at).session_day;
+        self.record(now, by, Body::SetBack { what, day })?;
+        Ok(())
+    }
+}
+
+fn date_of(known: &Known, day: WhichDay, now: &Now) -> NaiveDate {
+    let today = known.today(now.at).session_day;
+    match day {
+        WhichDay::Today => today,
+        WhichDay::Yesterday => today.pred_opt().unwrap_or(today),
+    }
+}

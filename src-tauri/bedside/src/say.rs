@@ -1,0 +1,245 @@
+//! How things are said: sentences from Fluent messages, for screens, terminals and voices alike.
+
+use chrono::NaiveDate;
+use sendaluna_core::Coded;
+use sendaluna_core::facts::ItemSide;
+use sendaluna_core::gate::{Cause, NotYet, Reason};
+use sendaluna_core::ids::MovementId;
+use sendaluna_core::library::{Found, Library};
+use sendaluna_core::plan::doc::{Dose, Item, Load};
+use sendaluna_core::plan::{Amount, Plan};
+use sendaluna_core::precaution::{End, IgnoredLift, Standing};
+use sendaluna_core::session::{Cue, Phase, SidesAtOnce};
+use sendaluna_core::text::{Lang, Text};
+use sendaluna_words::{Value, Words};
+
+use crate::error::BedsideError;
+
+/// Speaks one language about one plan.
+pub struct Speaker<'a> {
+    /// The words.
+    pub words: &'a Words,
+    langs: Vec<Lang>,
+}
+
+impl<'a> Speaker<'a> {
+    /// Falls back, for the clinic's own texts, from the chosen language to the plan's first.
+    pub fn new(words: &'a Words, plan: Option<&Plan>) -> Self {
+        let chosen = Lang::new(words.lang()).ok();
+        let of_plan = plan.into_iter().flat_map(|plan| plan.head().languages.iter().cloned());
+        Self { words, langs: chosen.into_iter().chain(of_plan).collect() }
+    }
+
+    /// A text of the clinic's.
+    pub fn text(&self, text: &Text) -> String {
+        text.pick(&self.langs).to_string()
+    }
+
+    /// What happened, and what to do next.
+    pub fn error(&self, error: &BedsideError) -> (String, String) {
+        let (happened, to_do) = say_error(self.words, error);
+        match error {
+            BedsideError::NotYet { not_yet, .. } => (self.opens(not_yet), to_do),
+            BedsideError::DateNotConfirmed(day) => {
+                let day = self.words.day_and_year(*day);
+                (self.words.say("err-date-not-confirmed", &[("day", day.into())]), to_do)
+            }
+            _ => (happened, to_do),
+        }
+    }
+
+    /// An item's name.
+    pub fn name(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
+        self.of_movement(library, plan, movement, "name")
+    }
+
+    /// How to get ready for a movement.
+    pub fn set_up(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
+        self.of_movement(library, plan, movement, "set-up")
+    }
+
+    /// How to do a movement.
+    pub fn how(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
+        self.of_movement(library, plan, movement, "how")
+    }
+
+    /// What to keep an eye on.
+    pub fn faults(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
+        self.of_movement(library, plan, movement, "faults")
+    }
+
+    fn of_movement(&self, library: &Library, plan: &Plan, movement: &MovementId, what: &str) -> String {
+        match (library.find(plan, movement), what) {
+            (Some(Found::Own(own)), "name") => self.text(&own.name),
+            (Some(Found::Own(own)), "set-up") => self.text(&own.set_up),
+            (Some(Found::Own(own)), "how") => self.text(&own.how),
+            (Some(Found::Own(own)), _) => self.text(&own.faults),
+            (Some(Found::Shipped(_)), _) => self.words.say(&format!("movement-{movement}-{what}"), &[]),
+            (None, _) => movement.to_string(),
+        }
+    }
+
+    /// Which side does an item.
+    pub fn side(&self, plan: &Plan, item: &Item) -> String {
+        let operated = plan.episode(&item.episode).map(|episode| episode.side);
+        let working = operated.map_or_else(Vec::new, |operated| item.side.working(operated));
+        match (item.side, working.as_slice()) {
+            (_, [one]) => self.sides((*one).into()),
+            (ItemSide::OneAfterTheOther, _) => self.words.say("side-one-after-the-other", &[]),
+            (ItemSide::Alternating, _) => self.words.say("side-in-turn", &[]),
+            _ => self.words.say("side-both", &[]),
+        }
+    }
+
+    /// Which sides work.
+    pub fn sides(&self, sides: SidesAtOnce) -> String {
+        let id = match sides {
+            SidesAtOnce::Left => "side-left",
+            SidesAtOnce::Right => "side-right",
+            SidesAtOnce::Both => "side-both",
+            SidesAtOnce::TurnsFromLeft | SidesAtOnce::TurnsFromRight => "side-in-turn",
+        };
+        self.words.say(id, &[])
+    }
+
+    /// A dose, in short sentences.
+    pub fn dose(&self, dose: &Dose) -> String {
+        let say = |id: &str, args: &[(&str, Value<'_>)]| self.words.say(id, args);
+        let mut sentences = Vec::new();
+        match dose.amount() {
+            Some(Amount::Repetitions { least, most, tempo }) => {
+                sentences.push(if least == most {
+                    say("dose-repetitions", &[("n", most.into())])
+                } else {
+                    say("dose-repetitions-range", &[("least", least.into()), ("most", most.into())])
+                });
+                if tempo.hold_s > 0 {
+                    sentences.push(say("dose-hold", &[("n", tempo.hold_s.into())]));
+                }
+            }
+            Some(Amount::Breaths { breaths, .. }) => sentences.push(say("dose-breaths", &[("n", breaths.into())])),
+            Some(Amount::Minutes(minutes)) => sentences.push(say("dose-minutes", &[("n", minutes.into())])),
+            Some(Amount::Steps(steps)) => {
+                let aid = self.text(&steps.aid);
+                sentences.push(say("dose-steps", &[("n", steps.steps.into()), ("aid", aid.into())]));
+            }
+            None => {}
+        }
+        if dose.sets > 1 {
+            sentences.push(say("dose-sets", &[("n", dose.sets.into())]));
+            if dose.rest_s > 0 {
+                sentences.push(say("dose-rest", &[("n", dose.rest_s.into())]));
+            }
+        }
+        match &dose.load {
+            Some(Load::Weight { load_kg }) => {
+                sentences.push(say("dose-weight", &[("kg", self.words.decimal(*load_kg, 1).into())]));
+            }
+            Some(Load::Band { name }) => sentences.push(say("dose-band", &[("band", self.text(name).into())])),
+            None => {}
+        }
+        sentences.join(" ")
+    }
+
+    /// When what is not allowed yet opens: "Not yet. Opens Monday 25 May, 12 weeks after the operation."
+    pub fn opens(&self, not_yet: &NotYet) -> String {
+        let Some(day) = not_yet.opens else { return self.words.say("not-yet-open-ended", &[]) };
+        let week = not_yet.reasons.iter().filter(|reason| reason.opens == Some(day)).find_map(week_of_reason);
+        let day = self.words.day_and_year(day);
+        match week {
+            Some(weeks) => self.words.say("not-yet-opens-after-weeks", &[("day", day.into()), ("weeks", weeks.into())]),
+            None => self.words.say("not-yet-opens", &[("day", day.into())]),
+        }
+    }
+
+    /// A reason, with who says so.
+    pub fn reason(&self, reason: &Reason) -> String {
+        match &reason.cause {
+            Cause::Precaution { precaution, set_by, .. } => {
+                let why = self.text(&precaution.why);
+                let args = [("who", set_by.as_str().into()), ("why", why.into())];
+                let said = self.words.say("reason-precaution", &args);
+                match (reason.opens, precaution.ends) {
+                    (None, End::UntilLifted { not_before: Some(day), .. }) => {
+                        let day = self.words.day_and_year(day);
+                        format!("{said} {}", self.words.say("reason-until-lifted-not-before", &[("day", day.into())]))
+                    }
+                    (None, End::UntilLifted { .. }) => format!("{said} {}", self.words.say("reason-until-lifted", &[])),
+                    (None, End::DayZeroUnknown { .. }) => {
+                        format!("{said} {}", self.words.say("reason-day-zero-unknown", &[]))
+                    }
+                    (Some(day), _) => format!("{said} {}", self.until(day)),
+                    _ => said,
+                }
+            }
+            Cause::FactsDiffer => self.words.say("reason-facts-differ", &[]),
+            Cause::MovementUnknown(_) => self.words.say("reason-movement-unknown", &[]),
+            Cause::MovementNotSeen => self.words.say("reason-movement-not-seen", &[]),
+            Cause::Tightened { since } => {
+                self.words.say("reason-tightened", &[("day", self.words.day(*since).into())])
+            }
+        }
+    }
+
+    fn until(&self, opens: NaiveDate) -> String {
+        let last = opens.pred_opt().unwrap_or(opens);
+        self.words.say("reason-through", &[("day", self.words.day_and_year(last).into())])
+    }
+
+    /// A lift that has no effect, and why.
+    pub fn ignored_lift(&self, standing: &Standing, ignored: &IgnoredLift) -> String {
+        let precaution = standing.in_force.iter().find(|p| p.precaution.id == ignored.precaution);
+        let why = precaution.map_or_else(|| ignored.precaution.to_string(), |p| self.text(&p.precaution.why));
+        let set_by = ignored.set_by.clone().unwrap_or_default();
+        self.words.say(
+            "lift-ignored",
+            &[("why", why.into()), ("by", ignored.by.as_str().into()), ("who", set_by.into())],
+        )
+    }
+
+    /// What a cue says aloud or shows in words; `None` for what only a figure or a tone shows.
+    pub fn cue(&self, cue: &Cue, name: &str) -> Option<String> {
+        let say = |id: &str, args: &[(&str, Value<'_>)]| Some(self.words.say(id, args));
+        match cue {
+            Cue::SetUp { set, .. } => {
+                say("cue-set-up", &[("name", name.into()), ("side", self.sides(set.sides).into())])
+            }
+            Cue::AwaitReady { .. } => say("cue-ready", &[]),
+            Cue::ChangeSide { set, .. } => say("cue-change-side", &[("side", self.sides(set.sides).into())]),
+            Cue::CountIn { left } => say("cue-number", &[("n", (*left).into())]),
+            Cue::Phase { phase, number, seconds, .. } => match phase {
+                Phase::Out => say("cue-out", &[("n", (*number).into())]),
+                Phase::Hold => say("cue-hold", &[("n", (*seconds).into())]),
+                Phase::Back => say("cue-back", &[]),
+                Phase::Pause => None,
+            },
+            Cue::Tick { left } => say("cue-number", &[("n", (*left).into())]),
+            Cue::Minute { left, .. } => say("cue-minutes-left", &[("n", (*left).into())]),
+            Cue::RepetitionDone { .. } => None,
+            Cue::AwaitSteps { steps } => say("cue-steps", &[("n", (*steps).into())]),
+            Cue::SetDone { done, .. } => say("cue-set-done", &[("n", (*done).into())]),
+            Cue::Rest { seconds, .. } => say("cue-rest", &[("n", (*seconds).into())]),
+            Cue::GoingOn { .. } => say("cue-going-on", &[]),
+            Cue::LostTime => say("cue-lost-time", &[]),
+            Cue::End => say("cue-end", &[]),
+        }
+    }
+}
+
+fn week_of_reason(reason: &Reason) -> Option<u16> {
+    match &reason.cause {
+        Cause::Precaution { precaution, .. } => match precaution.ends {
+            End::Through { week, .. } | End::UntilLifted { week, .. } => week,
+            End::DayZeroUnknown { week } => Some(week),
+        },
+        _ => None,
+    }
+}
+
+/// What happened, and what to do next, for anything that carries a code.
+pub fn say_error(words: &Words, error: &dyn Coded) -> (String, String) {
+    let args = error.args();
+    let args: Vec<(&str, Value<'_>)> = args.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
+    let code = error.code();
+    (words.say(&format!("err-{code}"), &args), words.say(&format!("do-{code}"), &args))
+}

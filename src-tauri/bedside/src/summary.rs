@@ -1,0 +1,117 @@
+//! What an offered plan says, for the one sheet that is read before "This is my plan". The side is
+//! asked, so it is not in here.
+
+use chrono::NaiveDate;
+use sendaluna_core::calendar::date_in;
+use sendaluna_core::gate::{Gate, GateDay, Gates};
+use sendaluna_core::plan::doc::DayZero;
+use sendaluna_words::Words;
+use serde::Serialize;
+
+use crate::clock::Now;
+use crate::day::{ContactsView, contacts};
+use crate::home::{Bedside, clinic_zone};
+use crate::receive::Offer;
+use crate::say::Speaker;
+
+/// The summary of an offered plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SummaryView {
+    /// Whose plan.
+    pub called: String,
+    /// Year of birth.
+    pub born: u16,
+    /// The clinic.
+    pub clinic: String,
+    /// Which revision.
+    pub revision: u32,
+    /// Operations and injuries, with their days.
+    pub episodes: Vec<EpisodeView>,
+    /// How many exercises.
+    pub exercises: usize,
+    /// Exercises that are not allowed yet, and when they open.
+    pub not_yet: Vec<NotYetView>,
+    /// Lifts that have no effect.
+    pub lifts_ignored: Vec<String>,
+    /// Whom to ring.
+    pub contacts: ContactsView,
+    /// Today's date, to be confirmed.
+    pub today: NaiveDate,
+    /// The same, as people say it.
+    pub today_said: String,
+    /// The side is to be asked.
+    pub first: bool,
+    /// It is in force already.
+    pub same_again: bool,
+}
+
+/// An operation or injury.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct EpisodeView {
+    /// What it was.
+    pub name: String,
+    /// When, as people say it.
+    pub day_said: String,
+}
+
+/// An exercise that is not allowed yet.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct NotYetView {
+    /// Its name.
+    pub name: String,
+    /// The day on which it opens, if that is known.
+    pub opens: Option<NaiveDate>,
+    /// The sentence.
+    pub said: String,
+}
+
+impl Bedside {
+    /// What an offered plan says.
+    pub fn summary(&self, words: &Words, offer: &Offer, now: &Now) -> SummaryView {
+        let plan = offer.plan();
+        let speaker = Speaker::new(words, Some(plan));
+        let today = date_in(self.device(), now.at);
+        let clinic_day = date_in(&clinic_zone(plan), now.at);
+        let at = GateDay::held(today.min(clinic_day), plan.head().review_by, None);
+        let gates = Gates { plan, library: self.library(), standing: &offer.standing, tightened: &[] };
+        let not_yet = |item: &sendaluna_core::plan::doc::Item| match gates.item(item, &item.dose, &at) {
+            Gate::Open => None,
+            Gate::NotYet(not_yet) => Some(NotYetView {
+                name: speaker.name(self.library(), plan, &item.movement),
+                opens: not_yet.opens,
+                said: speaker.opens(&not_yet),
+            }),
+        };
+        let ignored = &offer.standing.ignored_lifts;
+        SummaryView {
+            called: plan.head().called.clone(),
+            born: plan.head().born,
+            clinic: offer.clinic().to_string(),
+            revision: plan.head().revision,
+            episodes: plan
+                .doc()
+                .episodes
+                .iter()
+                .map(|e| EpisodeView { name: speaker.text(&e.name), day_said: day_zero_said(words, e.day_zero) })
+                .collect(),
+            exercises: plan.doc().items.len(),
+            not_yet: plan.doc().items.iter().filter_map(not_yet).collect(),
+            lifts_ignored: ignored.iter().map(|lift| speaker.ignored_lift(&offer.standing, lift)).collect(),
+            contacts: contacts(plan, &speaker),
+            today,
+            today_said: words.day_and_year(today),
+            first: offer.first,
+            same_again: offer.same_again(),
+        }
+    }
+}
+
+fn day_zero_said(words: &Words, day: DayZero) -> String {
+    match day {
+        DayZero::Known { date } => words.day_and_year(date),
+        DayZero::Estimated { date } => {
+            words.say("day-zero-estimated", &[("day", words.day_and_year(date).into())])
+        }
+        DayZero::NotYetKnown {} => words.say("day-zero-unknown", &[]),
+    }
+}
