@@ -40,9 +40,9 @@ impl Bedside {
     pub fn before(&self, only: Option<&ItemId>, now: &Now) -> Result<Before, BedsideError> {
         let known = self.known()?;
         let today = known.today(now.at).session_day;
-        let hourly = only.and_then(|id| known.plan.item(id)).is_some_and(|item| {
-            matches!(item.when, When::EveryWakingHours { .. })
-        });
+        let hourly = only
+            .and_then(|id| known.plan.item(id))
+            .is_some_and(|item| matches!(item.when, When::EveryWakingHours { .. }));
         let questions = match (known.state.signs.contains_key(&today), hourly) {
             (false, _) => Questions::SignsAndPain,
             (true, true) => Questions::None,
@@ -68,7 +68,12 @@ impl Bedside {
     }
 
     /// The warning signs that are new or worse; none is a good answer. Returns the gravest tier.
-    pub fn answer_signs(&mut self, signs: &[SignId], by: By, now: &Now) -> Result<Option<Tier>, BedsideError> {
+    pub fn answer_signs(
+        &mut self,
+        signs: &[SignId],
+        by: By,
+        now: &Now,
+    ) -> Result<Option<Tier>, BedsideError> {
         let known = self.known()?;
         let of_plan = &known.plan.doc().warning_signs;
         let chosen: Vec<_> = of_plan.iter().filter(|sign| signs.contains(&sign.id)).collect();
@@ -190,7 +195,9 @@ impl Bedside {
             let due = self.due_item(known, id, now)?;
             return match due.gate {
                 Gate::Open => Ok(vec![due]),
-                Gate::NotYet(not_yet) => Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) }),
+                Gate::NotYet(not_yet) => {
+                    Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
+                }
             };
         }
         let day = self.due_day(known, now);
@@ -216,7 +223,9 @@ impl Bedside {
         }
         let gate = known.gates(self.library()).item(item, &item.dose, &known.gate_day(now.at));
         match gate {
-            Gate::NotYet(not_yet) => Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) }),
+            Gate::NotYet(not_yet) => {
+                Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
+            }
             Gate::Open => Err(BedsideError::NothingDue),
         }
     }

@@ -238,10 +238,17 @@ impl View<'_> {
                 minutes,
                 said: match exercises {
                     0 => words.say("day-nothing-now", &[]),
-                    _ => words.say("day-now", &[("exercises", exercises.into()), ("minutes", minutes.into())]),
+                    _ => {
+                        words.say("day-now", &[("exercises", exercises.into()), ("minutes", minutes.into())])
+                    }
                 },
             },
-            due: due.items.iter().filter(|item| item.gate.is_open()).filter_map(|item| self.due_item(item)).collect(),
+            due: due
+                .items
+                .iter()
+                .filter(|item| item.gate.is_open())
+                .filter_map(|item| self.due_item(item))
+                .collect(),
             not_yet,
             care: due.care.iter().filter_map(|care| self.care(care)).collect(),
             rules: self.rules(),
@@ -279,7 +286,11 @@ impl View<'_> {
         let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
         let clock = self.known.clock_jump_s(self.now.at).map(|_| "notice-clock");
         let over = over.then_some("notice-plan-over");
-        [must_ring, stands_still, clock, away, over].into_iter().flatten().map(|id| words.say(id, &[])).collect()
+        [must_ring, stands_still, clock, away, over]
+            .into_iter()
+            .flatten()
+            .map(|id| words.say(id, &[]))
+            .collect()
     }
 
     fn due_item(&self, due: &DueItem) -> Option<ItemView> {
@@ -400,9 +411,14 @@ pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>)
         emergency_phone: clinic.emergency_phone.clone(),
         emergency_advice: speaker.text(&clinic.emergency_advice),
         signs,
-        cautions: ["caution-plan-is-clinics", "caution-nobody-sees", "caution-emergency", "caution-not-medical"]
-            .into_iter()
-            .map(|id| speaker.words.say(id, &phone))
-            .collect(),
+        cautions: [
+            "caution-plan-is-clinics",
+            "caution-nobody-sees",
+            "caution-emergency",
+            "caution-not-medical",
+        ]
+        .into_iter()
+        .map(|id| speaker.words.say(id, &phone))
+        .collect(),
     }
 }

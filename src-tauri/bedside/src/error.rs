@@ -60,10 +60,22 @@ impl BedsideError {
         let not_yet = Box::new(NotYet { opens: None, reasons: vec![] });
         let item = ItemId::new("x").expect("an id");
         vec![
-            Self::NoPlan, Self::SideDiffers, Self::DateDiffers, Self::NoSuchItem(String::new()),
-            Self::NotYet { item, not_yet }, Self::NothingDue, Self::DateNotConfirmed(NaiveDate::MIN),
-            Self::SignsNotAsked, Self::MustRing(None), Self::MustRing(Some(Tier::Emergency)), Self::AwayTooLong,
-            Self::DayTooOld, Self::NoOpenSession, Self::NotNow, Self::NoEasierWay, Self::FigureOutOfRange,
+            Self::NoPlan,
+            Self::SideDiffers,
+            Self::DateDiffers,
+            Self::NoSuchItem(String::new()),
+            Self::NotYet { item, not_yet },
+            Self::NothingDue,
+            Self::DateNotConfirmed(NaiveDate::MIN),
+            Self::SignsNotAsked,
+            Self::MustRing(None),
+            Self::MustRing(Some(Tier::Emergency)),
+            Self::AwayTooLong,
+            Self::DayTooOld,
+            Self::NoOpenSession,
+            Self::NotNow,
+            Self::NoEasierWay,
+            Self::FigureOutOfRange,
             Self::NoSuchLanguage(String::new()),
         ]
     }

@@ -52,7 +52,13 @@ impl Bedside {
     }
 
     /// Records care done.
-    pub fn did_care(&mut self, id: &CareId, day: WhichDay, by: By, now: &Now) -> Result<Written, BedsideError> {
+    pub fn did_care(
+        &mut self,
+        id: &CareId,
+        day: WhichDay,
+        by: By,
+        now: &Now,
+    ) -> Result<Written, BedsideError> {
         let known = self.known()?;
         if !known.plan.doc().care.iter().any(|care| care.id == *id) {
             return Err(BedsideError::NoSuchItem(id.to_string()));

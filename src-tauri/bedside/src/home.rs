@@ -56,7 +56,8 @@ impl Bedside {
     pub(crate) fn known_if_any(&self) -> Result<Option<Known>, BedsideError> {
         let plans = self.store.plans()?;
         let Some(row) = plans.iter().max_by_key(|row| row.plan.issued_at()) else { return Ok(None) };
-        let statements: Vec<Accepted> = self.store.statements()?.into_iter().map(|row| row.accepted).collect();
+        let statements: Vec<Accepted> =
+            self.store.statements()?.into_iter().map(|row| row.accepted).collect();
         Ok(Some(Known {
             plan: row.plan.clone(),
             standing: Standing::of(&statements),

@@ -117,7 +117,9 @@ impl<'a> Speaker<'a> {
                     sentences.push(say("dose-hold", &[("n", tempo.hold_s.into())]));
                 }
             }
-            Some(Amount::Breaths { breaths, .. }) => sentences.push(say("dose-breaths", &[("n", breaths.into())])),
+            Some(Amount::Breaths { breaths, .. }) => {
+                sentences.push(say("dose-breaths", &[("n", breaths.into())]))
+            }
             Some(Amount::Minutes(minutes)) => sentences.push(say("dose-minutes", &[("n", minutes.into())])),
             Some(Amount::Steps(steps)) => {
                 let aid = self.text(&steps.aid);
@@ -135,7 +137,9 @@ impl<'a> Speaker<'a> {
             Some(Load::Weight { load_kg }) => {
                 sentences.push(say("dose-weight", &[("kg", self.words.decimal(*load_kg, 1).into())]));
             }
-            Some(Load::Band { name }) => sentences.push(say("dose-band", &[("band", self.text(name).into())])),
+            Some(Load::Band { name }) => {
+                sentences.push(say("dose-band", &[("band", self.text(name).into())]))
+            }
             None => {}
         }
         sentences.join(" ")
@@ -147,7 +151,9 @@ impl<'a> Speaker<'a> {
         let week = not_yet.reasons.iter().filter(|reason| reason.opens == Some(day)).find_map(week_of_reason);
         let day = self.words.day_and_year(day);
         match week {
-            Some(weeks) => self.words.say("not-yet-opens-after-weeks", &[("day", day.into()), ("weeks", weeks.into())]),
+            Some(weeks) => {
+                self.words.say("not-yet-opens-after-weeks", &[("day", day.into()), ("weeks", weeks.into())])
+            }
             None => self.words.say("not-yet-opens", &[("day", day.into())]),
         }
     }
@@ -162,9 +168,14 @@ impl<'a> Speaker<'a> {
                 match (reason.opens, precaution.ends) {
                     (None, End::UntilLifted { not_before: Some(day), .. }) => {
                         let day = self.words.day_and_year(day);
-                        format!("{said} {}", self.words.say("reason-until-lifted-not-before", &[("day", day.into())]))
+                        format!(
+                            "{said} {}",
+                            self.words.say("reason-until-lifted-not-before", &[("day", day.into())])
+                        )
                     }
-                    (None, End::UntilLifted { .. }) => format!("{said} {}", self.words.say("reason-until-lifted", &[])),
+                    (None, End::UntilLifted { .. }) => {
+                        format!("{said} {}", self.words.say("reason-until-lifted", &[]))
+                    }
                     (None, End::DayZeroUnknown { .. }) => {
                         format!("{said} {}", self.words.say("reason-day-zero-unknown", &[]))
                     }
@@ -239,7 +250,8 @@ fn week_of_reason(reason: &Reason) -> Option<u16> {
 /// What happened, and what to do next, for anything that carries a code.
 pub fn say_error(words: &Words, error: &dyn Coded) -> (String, String) {
     let args = error.args();
-    let args: Vec<(&str, Value<'_>)> = args.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
+    let args: Vec<(&str, Value<'_>)> =
+        args.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
     let code = error.code();
     (words.say(&format!("err-{code}"), &args), words.say(&format!("do-{code}"), &args))
 }

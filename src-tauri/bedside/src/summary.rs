@@ -92,7 +92,10 @@ impl Bedside {
                 .doc()
                 .episodes
                 .iter()
-                .map(|e| EpisodeView { name: speaker.text(&e.name), day_said: day_zero_said(words, e.day_zero) })
+                .map(|e| EpisodeView {
+                    name: speaker.text(&e.name),
+                    day_said: day_zero_said(words, e.day_zero),
+                })
                 .collect(),
             exercises: plan.doc().items.len(),
             not_yet: plan.doc().items.iter().filter_map(not_yet).collect(),

@@ -1,1 +1,23 @@
-//! What a clinic can do, as use cases, and its command line.
+//! What a clinic can do: keys, the signers list, precaution statements, checking and signing plans,
+//! and looking at a signed file.
+//!
+//! | module | question it answers |
+//! |---|---|
+//! | [`source`] | what did a person write, in TOML? |
+//! | [`sign`] | how does it become a signed part or file? |
+//! | [`check`] | does the plan contradict any precaution, on any day? |
+//! | [`show`] | what does a signed file say? |
+//! | [`schema`] | which fields are there, for editors and for the documentation? |
+//! | [`say`] | how is it said? |
+//! | [`cli`] | the command line |
+
+pub mod check;
+pub mod cli;
+pub mod error;
+pub mod say;
+pub mod schema;
+pub mod show;
+pub mod sign;
+pub mod source;
+
+pub use error::ClinicError;

@@ -10,6 +10,8 @@ use crate::problem::Problem;
 pub(crate) mod check;
 pub mod doc;
 
+pub use check::problems;
+
 use doc::{Between, Count, Dose, Episode, Head, Item, PlanDoc, StageItem, Steps, Tempo};
 
 /// The format version that this program reads and writes.
@@ -26,7 +28,7 @@ pub struct Plan {
 impl Plan {
     /// Checks a document; every problem is reported at once, with its place.
     pub fn new(doc: PlanDoc) -> Result<Self, Vec<Problem>> {
-        let mut problems = check::problems(&doc);
+        let mut problems = problems(&doc);
         problems.extend(check::problems_unfilled(&doc));
         match (doc.head.issued_at, doc.reply_secret) {
             (Some(issued_at), Some(reply_secret)) if problems.is_empty() => {

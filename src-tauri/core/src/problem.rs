@@ -39,17 +39,16 @@ impl Problems {
         "counts-reversed",
         "no-warning-signs",
         "no-emergency-sign",
-        "least-range-reversed",
         "no-conditions",
         "one-most",
         "none-and-some",
-        "nothing-due",
-        "day-range-too-long",
-        "axis-unknown",
         "joint-motion",
         "not-a-key",
         "no-rights",
         "repeated-day",
+        "zone-unknown",
+        "episode-differs",
+        "person-differs",
     ];
 
     /// Walks one step into a field.

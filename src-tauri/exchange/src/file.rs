@@ -74,7 +74,10 @@ mod tests {
             (br#"{"signers":"a","sendaluna":1,"precautions":["b"],"plan":"c"}"#, Refusal::Altered),
             (br#"{"sendaluna":1,"signers":"\u0061","precautions":["b"],"plan":"c"}"#, Refusal::Altered),
             (br#"{"sendaluna":1,"signers":"a","precautions":["b"],"plan":"c","x":1}"#, Refusal::Altered),
-            (br#"{"sendaluna":1,"signers":"a","signers":"a","precautions":[],"plan":""}"#, Refusal::DuplicateMember),
+            (
+                br#"{"sendaluna":1,"signers":"a","signers":"a","precautions":[],"plan":""}"#,
+                Refusal::DuplicateMember,
+            ),
             (br#"{"sendaluna":2,"shape":"unknown"}"#, Refusal::NewerFormat),
             (br#"{"sendaluna":0}"#, Refusal::Altered),
             (br#"{"sendaluna":1,"signers":"a","#, Refusal::Altered),

@@ -49,8 +49,7 @@ impl LetterCode {
         };
         let kept = typed.chars().filter(|c| !c.is_whitespace() && !matches!(c, '-' | '–' | '—' | '\u{2011}'));
         let symbols: Option<Vec<u8>> = kept.map(symbol).collect();
-        let symbols: [u8; LENGTH] =
-            symbols.and_then(|s| s.try_into().ok()).ok_or(Refusal::CodeMistyped)?;
+        let symbols: [u8; LENGTH] = symbols.and_then(|s| s.try_into().ok()).ok_or(Refusal::CodeMistyped)?;
         if check_symbol(&symbols[..LENGTH - 1]) == symbols[LENGTH - 1] {
             Ok(Self(symbols))
         } else {

@@ -130,10 +130,7 @@ fn check_clinic(
     }
 }
 
-fn signer_of<'a>(
-    part: &Unverified,
-    signers: &'a SignersDoc,
-) -> Result<&'a Signer, Refusal> {
+fn signer_of<'a>(part: &Unverified, signers: &'a SignersDoc) -> Result<&'a Signer, Refusal> {
     signers.signer(part.key())
 }
 
@@ -186,11 +183,7 @@ fn read_plan(text: String, signers: &SignersDoc, today: NaiveDate) -> Result<(Pl
     Ok((doc, Part::new(text)))
 }
 
-fn check_person(
-    doc: &PlanDoc,
-    statements: &[(Accepted, Part)],
-    held: Option<&Held>,
-) -> Result<(), Refusal> {
+fn check_person(doc: &PlanDoc, statements: &[(Accepted, Part)], held: Option<&Held>) -> Result<(), Refusal> {
     let person = &doc.head.person;
     let others = statements.iter().any(|(statement, _)| statement.doc.person != *person);
     if others || held.is_some_and(|held| held.person != *person) {

@@ -29,8 +29,14 @@ impl StoreError {
     /// One of each, for tables and tests.
     pub fn all() -> Vec<Self> {
         vec![
-            Self::InUse, Self::Newer, Self::KeyMissing, Self::NotReadable, Self::ChainBroken(0), Self::DiskFull,
-            Self::NoAccess(String::new()), Self::Other(String::new()),
+            Self::InUse,
+            Self::Newer,
+            Self::KeyMissing,
+            Self::NotReadable,
+            Self::ChainBroken(0),
+            Self::DiskFull,
+            Self::NoAccess(String::new()),
+            Self::Other(String::new()),
         ]
     }
 }
@@ -86,7 +92,9 @@ impl From<rusqlite::Error> for StoreError {
                 | ffi::SQLITE_IOERR_FSYNC
                 | ffi::SQLITE_IOERR_TRUNCATE,
             ) => Self::DiskFull,
-            (rusqlite::ErrorCode::NotADatabase | rusqlite::ErrorCode::DatabaseCorrupt, _) => Self::NotReadable,
+            (rusqlite::ErrorCode::NotADatabase | rusqlite::ErrorCode::DatabaseCorrupt, _) => {
+                Self::NotReadable
+            }
             (rusqlite::ErrorCode::DatabaseBusy | rusqlite::ErrorCode::DatabaseLocked, _) => Self::InUse,
             (
                 rusqlite::ErrorCode::CannotOpen

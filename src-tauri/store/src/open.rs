@@ -28,11 +28,7 @@ impl Store {
         Self::open_with(folder, keys, migrations::ALL)
     }
 
-    pub(crate) fn open_with(
-        folder: &Path,
-        keys: &dyn KeyPort,
-        all: &[&[&str]],
-    ) -> Result<Self, StoreError> {
+    pub(crate) fn open_with(folder: &Path, keys: &dyn KeyPort, all: &[&[&str]]) -> Result<Self, StoreError> {
         make_folder(folder)?;
         let writer = Some(lock(folder)?);
         let path = folder.join(DATABASE);

@@ -94,8 +94,7 @@ fn bundle(lang: &str) -> FluentBundle<FluentResource> {
     let mut bundle = FluentBundle::new_concurrent(vec![id]);
     bundle.set_use_isolating(false);
     for (_, _, text) in FILES.iter().filter(|(of, ..)| *of == lang) {
-        let resource = FluentResource::try_new((*text).to_string())
-            .unwrap_or_else(|(resource, _)| resource);
+        let resource = FluentResource::try_new((*text).to_string()).unwrap_or_else(|(resource, _)| resource);
         // The tests refuse a file with an error or a message that comes twice.
         let _ = bundle.add_resource(resource);
     }

@@ -40,10 +40,8 @@ pub fn highest(db: &Connection) -> Result<Option<Row>, StoreError> {
             |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?)),
         )
         .optional()?;
-    row.map(|(d, key, number, part)| {
-        Ok(Row { digest: digest(&d)?, clinic_key: digest(&key)?, number, part })
-    })
-    .transpose()
+    row.map(|(d, key, number, part)| Ok(Row { digest: digest(&d)?, clinic_key: digest(&key)?, number, part }))
+        .transpose()
 }
 
 /// Keeps a list.

@@ -29,8 +29,9 @@ pub struct Row {
 
 /// Every statement.
 pub fn all(db: &Connection) -> Result<Vec<Row>, StoreError> {
-    let mut select =
-        db.prepare_cached("SELECT digest, signer, may_set, may_lift, doc, part FROM statements ORDER BY rowid")?;
+    let mut select = db.prepare_cached(
+        "SELECT digest, signer, may_set, may_lift, doc, part FROM statements ORDER BY rowid",
+    )?;
     let rows = select.query_map([], |row| {
         Ok((row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?, row.get(4)?, row.get(5)?))
     })?;
