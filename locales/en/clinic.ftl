@@ -1,0 +1,51 @@
+### The clinic's command line.
+
+clinic-passphrase = Passphrase:
+clinic-passphrase-again = The same again:
+clinic-written = Written: { $path }
+clinic-lift-without-right = Mind: { $who } may not lift precautions. This lift will have no effect, and the patient will read so.
+clinic-check-clean = Checked: nothing in this plan contradicts a precaution, on any day.
+clinic-check-contradictions = { $n ->
+    [one] 1 contradiction. This plan cannot be signed.
+   *[other] { $n } contradictions. This plan cannot be signed.
+}
+clinic-check-problems = { $n ->
+    [one] 1 problem. Mend it first; then every day is checked.
+   *[other] { $n } problems. Mend them first; then every day is checked.
+}
+
+contradiction = { $item } ({ $movement }) is asked for in stage { $stage } from { $from } through { $through }. { $reason }
+contradiction-undated = { $item } ({ $movement }) is asked for in stage { $stage }, whose day 0 is not known. { $reason }
+contradiction-precaution = Precaution { $precaution }, set by { $who }: { $why }
+near-limit = Close to a limit: { $item }, precaution { $precaution }. { $measured }
+measured = { $what } { $side } reaches { $reaches }; { $allowed } is allowed.
+measured-moment = Moment, { $what },
+measured-weight = Weight
+on-the-left = on the left
+on-the-right = on the right
+joint-motion = { $joint } { $motion }
+joint-hip = hip
+joint-knee = knee
+joint-ankle = ankle
+joint-shoulder = shoulder
+joint-elbow = elbow
+joint-trunk = trunk
+motion-flexion = flexion
+motion-extension = extension
+motion-abduction = abduction
+motion-adduction = adduction
+motion-internal-rotation = internal rotation
+motion-external-rotation = external rotation
+motion-dorsiflexion = dorsiflexion
+motion-plantarflexion = plantarflexion
+motion-side-bending = side bending
+motion-twisting = twisting
+
+show-plan = Plan { $plan }, revision { $revision }, for { $called }, from { $clinic }
+show-days = Review by { $review }; last day { $last }
+show-letter-code = Letter code: { $code }
+show-signers = Signers list { $number }:
+show-precautions = Precautions ({ $n }):
+show-items = Exercises ({ $n }):
+show-opens = opens { $day }
+show-until-lifted = until lifted

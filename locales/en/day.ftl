@@ -1,0 +1,72 @@
+### Today: what is due, what is not yet, which rules hold.
+
+day-week = Week { $week } after: { $name }
+day-week-unknown = The day of the operation is not known yet: { $name }
+day-zero-estimated = { $day }, estimated
+day-zero-unknown = day not known yet
+day-now = Now: { $exercises ->
+    [one] 1 exercise
+   *[other] { $exercises } exercises
+}, { $minutes ->
+    [one] 1 minute
+   *[other] { $minutes } minutes
+}.
+day-nothing-now = Nothing is due now. Well rested is well done.
+day-can-go-on = You began a session today. You can go on from the last finished round.
+day-not-yet = Not yet
+day-care = Look after yourself
+day-rules = Rules for every day
+day-lifts-ignored = Not opened
+
+times-today = { $times ->
+    [one] Once today
+   *[other] { $times } times today
+}, { $done ->
+    [0] none done yet
+   *[other] { $done } done
+}.
+times-as-needed = When you need it, { $most ->
+    [one] once a day at most
+   *[other] { $most } times a day at most
+}. { $done ->
+    [0] None done today.
+   *[other] { $done } done today.
+}
+times-not-today = Not asked for today.
+
+gate-open = You may do this.
+not-yet-opens = Not yet. Opens { $day }.
+not-yet-opens-after-weeks = Not yet. Opens { $day }, { $weeks ->
+    [one] 1 week
+   *[other] { $weeks } weeks
+} after the operation.
+not-yet-open-ended = Not yet. It stays so until your clinic opens it.
+
+reason-precaution = { $why } Set by { $who }.
+reason-through = Through { $day }.
+reason-until-lifted = Until your clinic says otherwise.
+reason-until-lifted-not-before = Until your clinic says otherwise, and not before { $day }.
+reason-day-zero-unknown = The day of the operation is not known yet.
+reason-facts-differ = This exercise is not the one that your clinic checked.
+reason-movement-unknown = This version of Sendaluna does not know this exercise.
+reason-movement-not-seen = This is your clinic's own exercise. The person who sets your precautions has not seen it yet.
+reason-tightened = Your clinic told you to stop this on { $day }.
+lift-ignored = Not opened: { $why } { $by } may not lift this. { $who ->
+    [none] It is not known who set it.
+   *[other] Set by { $who }.
+}
+
+notice-past-review = The day for your clinic's next look has passed. Nothing new opens until they have looked. Ring them.
+notice-set-back = You had a set-back. Nothing new opens until your clinic says so. Ring them.
+notice-must-ring = Your last answers said: ring the clinic. When you have spoken to them, say so here.
+notice-clock = The clock has jumped. You will be asked for today's date before the next session.
+notice-restart = You had a break of some days. The first session back is smaller, as your clinic wrote it.
+notice-ring-first = You had a long break. Ring your clinic before you start again.
+notice-plan-over = This plan has come to its last day. Ask your clinic what comes next.
+
+did-written = Written down for { $day }, from memory.
+did-against-gate = This is not allowed yet. Do not do it again for now. Ring your clinic and tell them.
+tighten-done = Stopped, as your clinic told you. It will not be offered.
+tighten-ended = Taken back. It is offered again, if your clinic's rules allow it.
+spoke-done = Good. It is written down that you have spoken to the clinic.
+settings-now = Language: { $lang }. Awake from { $from } to { $to }.

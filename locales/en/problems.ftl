@@ -1,0 +1,28 @@
+### Problems in what a clinic writes. The place stands before each.
+
+problem-missing = This is missing.
+problem-out-of-bounds = { $value } is outside { $least } to { $most } { $unit }.
+problem-too-long = { $value } entries are too many; { $most } are allowed.
+problem-empty-text = The text is empty.
+problem-hidden-characters = The text holds invisible characters that could change how it is read.
+problem-language-missing = The text is missing in { $lang }, a language of this plan.
+problem-repeated-id = { $id } comes twice.
+problem-unknown-id = There is no { $id }.
+problem-weeks-reversed = The last week lies before the first.
+problem-dates-reversed = The last day lies before the first.
+problem-one-amount = Give exactly one of repetitions, breaths, minutes, steps.
+problem-tempo-missing = Repetitions and breaths need a tempo.
+problem-pain-order = The levels are not in rising order.
+problem-counts-reversed = The greater number comes before the smaller.
+problem-no-warning-signs = A plan needs warning signs.
+problem-no-emergency-sign = A plan needs at least one sign for the emergency number.
+problem-no-conditions = There are too few entries for this to mean something.
+problem-one-most = Give exactly one of most_kg and most_percent.
+problem-none-and-some = "None" and precautions contradict each other.
+problem-joint-motion = The { $joint } has no { $motion }.
+problem-not-a-key = This is not a key of the right kind.
+problem-no-rights = A signer without rights can sign nothing.
+problem-repeated-day = A day comes twice.
+problem-zone-unknown = There is no time zone { $zone }.
+problem-episode-differs = Side or day 0 of { $id } are not as in the statements.
+problem-person-differs = A statement is for another person.

@@ -118,6 +118,11 @@ impl Bedside {
         Ok(())
     }
 
+    /// Whether an item could be started now, questions apart.
+    pub fn check_item(&self, id: &ItemId, now: &Now) -> Result<(), BedsideError> {
+        self.chosen(&self.known()?, Some(id), now).map(|_| ())
+    }
+
     /// Begins a session of everything that is due and allowed, or of one item. An older session
     /// that was never ended is closed as a part.
     pub fn begin(&mut self, only: Option<&ItemId>, by: By, now: &Now) -> Result<Guide, BedsideError> {

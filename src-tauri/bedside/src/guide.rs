@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 
+use sendaluna_core::facts::Position;
 use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId};
 use sendaluna_core::record::{
@@ -72,6 +73,11 @@ impl Guide {
     pub fn item(&self) -> Option<&ItemId> {
         let turn = self.runner.turn()?;
         Some(&self.runner.parts()[turn.part].item)
+    }
+
+    /// The position that an item of the session is done in.
+    pub fn position_of(&self, item: &ItemId) -> Option<Position> {
+        self.runner.parts().iter().find(|part| part.item == *item).map(|part| part.position)
     }
 
     /// Whether an item is done in its easier variant.

@@ -35,13 +35,14 @@ pub use home::Bedside;
 /// What the shells need of the rooms below, so that they know only this one.
 pub mod types {
     pub use sendaluna_core::Coded;
-    pub use sendaluna_core::facts::OperatedSide;
-    pub use sendaluna_core::ids::{CareId, ItemId, SessionId, SignId};
+    pub use sendaluna_core::facts::{OperatedSide, Position};
+    pub use sendaluna_core::gate::NotYet;
+    pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId};
     pub use sendaluna_core::plan::doc::Tier;
-    pub use sendaluna_core::record::{By, Ending, LeaveReason, Place};
+    pub use sendaluna_core::record::{By, Ending, LeaveReason, Place, SetBackKind};
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_exchange::file::SIZE_LIMIT;
-    pub use sendaluna_store::KeyringOrFile;
+    pub use sendaluna_store::{KeyPort, KeyringOrFile, StoreError};
     pub use sendaluna_words::{Value, Words};
     pub use sendaluna_zones::IanaZone;
 }

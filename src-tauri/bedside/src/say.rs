@@ -201,7 +201,7 @@ impl<'a> Speaker<'a> {
     pub fn ignored_lift(&self, standing: &Standing, ignored: &IgnoredLift) -> String {
         let precaution = standing.in_force.iter().find(|p| p.precaution.id == ignored.precaution);
         let why = precaution.map_or_else(|| ignored.precaution.to_string(), |p| self.text(&p.precaution.why));
-        let set_by = ignored.set_by.clone().unwrap_or_default();
+        let set_by = ignored.set_by.clone().unwrap_or_else(|| "none".into());
         self.words.say(
             "lift-ignored",
             &[("why", why.into()), ("by", ignored.by.as_str().into()), ("who", set_by.into())],

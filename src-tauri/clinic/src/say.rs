@@ -176,7 +176,7 @@ impl<'a> ClinicSpeaker<'a> {
 
     /// A lift that will have no effect.
     pub fn ignored(&self, lift: &IgnoredLift) -> String {
-        let who = lift.set_by.clone().unwrap_or_default();
+        let who = lift.set_by.clone().unwrap_or_else(|| "none".into());
         let args: Vec<(&str, Value<'_>)> = vec![
             ("why", lift.precaution.as_str().into()),
             ("by", lift.by.as_str().into()),

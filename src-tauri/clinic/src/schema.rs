@@ -159,23 +159,18 @@ fn kind_of(field: &Value) -> String {
         let kinds: Vec<_> = any.iter().map(kind_of).filter(|kind| kind != "null").collect();
         return kinds.join(" or ");
     }
+    if let Some(format @ ("date" | "date-time")) = field.get("format").and_then(Value::as_str) {
+        return format.to_string();
+    }
     match field.get("type") {
         Some(Value::String(kind)) if kind == "array" => {
             format!("list of {}", field.get("items").map_or_else(String::new, kind_of))
         }
-        Some(Value::String(kind)) => field.get("format").and_then(Value::as_str).map_or_else(
-            || kind.clone(),
-            |format| match format {
-                "date" | "date-time" => format.to_string(),
-                _ => kind.clone(),
-            },
-        ),
-        Some(Value::Array(kinds)) => kinds
-            .iter()
-            .filter_map(Value::as_str)
-            .filter(|kind| *kind != "null")
-            .collect::<Vec<_>>()
-            .join(" or "),
+        Some(Value::String(kind)) => kind.clone(),
+        Some(Value::Array(kinds)) => {
+            let kinds = kinds.iter().filter_map(Value::as_str).filter(|kind| *kind != "null");
+            kinds.collect::<Vec<_>>().join(" or ")
+        }
         _ => String::new(),
     }
 }

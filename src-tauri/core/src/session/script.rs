@@ -251,7 +251,8 @@ pub struct SetId {
 }
 
 /// Something that happens at a moment of a session.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "cue", rename_all = "kebab-case")]
 pub enum Cue {
     /// Say what comes and how to get ready.
     SetUp {

@@ -1,0 +1,188 @@
+//! From arguments to an answer. Exit codes: 0 done; 1 refused, not yet, or stopped as told; 2 the
+//! call was wrong; 3 the record could not be read or written.
+
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::Parser;
+use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Value, Words};
+use sendaluna_bedside::{Bedside, BedsideError, Clock};
+use serde_json::json;
+
+use crate::args::{Cli, Command};
+use crate::clock::DeviceClock;
+use crate::{receive, session, today};
+
+/// What a command works with.
+pub struct Desk {
+    /// The clock.
+    pub clock: DeviceClock,
+    /// The words.
+    pub words: Words,
+    /// Answer in JSON.
+    pub json: bool,
+    folder: PathBuf,
+    keys: KeyringOrFile,
+}
+
+/// A command that could not be carried out.
+pub enum Trouble {
+    /// A use case said no.
+    Bedside(BedsideError),
+    /// A file could not be read.
+    File {
+        /// Which.
+        path: String,
+        /// What the system said.
+        what: String,
+    },
+    /// A question was not answered, and there is nobody to ask.
+    NotAnswered(&'static str),
+}
+
+impl From<BedsideError> for Trouble {
+    fn from(error: BedsideError) -> Self {
+        Self::Bedside(error)
+    }
+}
+
+impl Coded for Trouble {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Bedside(error) => error.code(),
+            Self::File { .. } => "file-not-read",
+            Self::NotAnswered(_) => "not-answered",
+        }
+    }
+    fn args(&self) -> Vec<(&'static str, String)> {
+        match self {
+            Self::Bedside(error) => error.args(),
+            Self::File { path, what } => vec![("path", path.clone()), ("what", what.clone())],
+            Self::NotAnswered(option) => vec![("option", (*option).to_string())],
+        }
+    }
+}
+
+impl Desk {
+    /// Opens the record for use.
+    pub fn open(&self) -> Result<Bedside, Trouble> {
+        Ok(Bedside::open(&self.folder, &self.keys, IanaZone::of_device())?)
+    }
+
+    /// Opens the record only to look.
+    pub fn look(&self) -> Result<Bedside, Trouble> {
+        Ok(Bedside::look(&self.folder, &self.keys, IanaZone::of_device())?)
+    }
+
+    /// A message.
+    pub fn say(&self, id: &str, args: &[(&str, Value<'_>)]) -> String {
+        self.words.say(id, args)
+    }
+
+    /// Prints an answer for people, or its JSON.
+    pub fn answer(&self, text: &str, json: &serde_json::Value) {
+        if self.json {
+            print(&serde_json::to_string_pretty(json).unwrap_or_default());
+        } else {
+            print(text);
+        }
+    }
+}
+
+/// Runs the command line.
+pub fn run() -> ExitCode {
+    let cli = Cli::parse();
+    let Some(folder) = cli.data.clone().or_else(own_place) else {
+        print(&Words::new([""]).say("err-no-place", &[]));
+        return ExitCode::from(3);
+    };
+    let keys = KeyringOrFile { file_only: cli.key_in_file };
+    let words = words(&cli, &folder, keys);
+    let desk = Desk { clock: DeviceClock::new(), words, json: cli.json, folder, keys };
+    match carry_out(&desk, cli.command) {
+        Ok(code) => ExitCode::from(code),
+        Err(trouble) => {
+            report(&desk, &trouble);
+            ExitCode::from(match trouble {
+                Trouble::Bedside(BedsideError::Store(_)) | Trouble::File { .. } => 3,
+                _ => 1,
+            })
+        }
+    }
+}
+
+fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
+    match command {
+        Command::Receive { file, code, side, today, yes } => {
+            receive::receive(desk, &file, code.as_deref(), &side, today, yes)
+        }
+        Command::Due => today::due(desk),
+        Command::Gates => today::gates(desk),
+        Command::Session { only, signs, pain, today, go_on, anew, helper } => {
+            let wishes = session::Wishes { only, signs, pain, today, go_on, anew, helper };
+            session::session(desk, &wishes)
+        }
+        Command::Did { item, yesterday, sets, each } => today::did(desk, &item, yesterday, sets, each),
+        Command::Contacts => today::contacts(desk),
+        Command::StopItem { item, undo } => today::stop_item(desk, &item, undo),
+        Command::SetBack { what } => today::set_back(desk, what),
+        Command::Spoke => today::spoke(desk),
+        Command::Settings { language, awake } => today::settings(desk, language.as_deref(), awake),
+    }
+}
+
+/// The platform's own place for a program's data.
+fn own_place() -> Option<PathBuf> {
+    directories::ProjectDirs::from("org", "Sendaluna", "Sendaluna").map(|dirs| dirs.data_dir().to_path_buf())
+}
+
+/// The words of the language that was asked for, set, the plan's, or the system's.
+fn words(cli: &Cli, folder: &std::path::Path, keys: KeyringOrFile) -> Words {
+    let mut wanted: Vec<String> = cli.lang.iter().cloned().collect();
+    if let Ok(home) = Bedside::look(folder, &keys, IanaZone::of_device()) {
+        wanted.extend(home.settings().ok().and_then(|settings| settings.language));
+        let of_plan = home.known().map(|known| known.plan.head().languages.clone()).unwrap_or_default();
+        wanted.extend(of_plan.iter().map(ToString::to_string));
+    }
+    let system = ["LC_ALL", "LC_MESSAGES", "LANG"];
+    wanted.extend(system.iter().filter_map(|name| std::env::var(name).ok()).find(|lang| !lang.is_empty()));
+    Words::new(wanted.iter().map(String::as_str))
+}
+
+fn report(desk: &Desk, trouble: &Trouble) {
+    let (happened, to_do) = match trouble {
+        Trouble::Bedside(error) => {
+            let home = desk.look().ok();
+            let known = home.as_ref().and_then(|home| home.known().ok());
+            Speaker::new(&desk.words, known.as_ref().map(|known| &known.plan)).error(error)
+        }
+        other => sendaluna_bedside::say::say_error(&desk.words, other),
+    };
+    if desk.json {
+        let error = json!({ "code": trouble.code(), "happened": happened, "do": to_do });
+        print(&serde_json::to_string_pretty(&json!({ "error": error })).unwrap_or_default());
+    } else {
+        let _ = writeln!(std::io::stderr(), "{happened}\n{to_do}");
+        if let Trouble::Bedside(BedsideError::NotYet { not_yet, .. }) = trouble {
+            let _ = today::print_reasons(desk, not_yet);
+        }
+        if let Ok(contacts) = desk.look().and_then(|home| Ok(home.contacts(&desk.words)?)) {
+            let phone = [("clinic", contacts.clinic.into()), ("phone", contacts.phone.into())];
+            let _ = writeln!(std::io::stderr(), "{}", desk.say("ring-clinic", &phone));
+        }
+    }
+}
+
+/// Prints a line.
+pub fn print(text: &str) {
+    let mut out = std::io::stdout();
+    let _ = writeln!(out, "{text}");
+    let _ = out.flush();
+}
+
+/// A reading of the clock.
+pub fn now(desk: &Desk) -> sendaluna_bedside::Now {
+    desk.clock.now()
+}

@@ -1,0 +1,149 @@
+//! Arguments.
+
+use std::path::PathBuf;
+
+use chrono::NaiveDate;
+use clap::{Parser, Subcommand, ValueEnum};
+
+/// Your clinic's exercise plan, at home. The plan is the clinic's; this program is not a medical
+/// device and gives no medical advice.
+#[derive(Parser)]
+#[command(name = "sendaluna", version)]
+pub struct Cli {
+    /// Where your data lives; else `SENDALUNA_HOME`, else the platform's own place.
+    #[arg(long, global = true, env = "SENDALUNA_HOME")]
+    pub data: Option<PathBuf>,
+    /// Language: en, es. Else what you have set, else the plan's, else the system's.
+    #[arg(long, global = true)]
+    pub lang: Option<String>,
+    /// Answer in JSON.
+    #[arg(long, global = true)]
+    pub json: bool,
+    /// Keep the key in a file beside the record, and do not ask the platform's keyring.
+    #[arg(long, global = true)]
+    pub key_in_file: bool,
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Subcommand)]
+pub enum Command {
+    /// Take a plan file in.
+    Receive {
+        /// The file from your clinic.
+        file: PathBuf,
+        /// The code on your letter; for the first file.
+        #[arg(long)]
+        code: Option<String>,
+        /// Answers "which side was operated on?"; once for each operation.
+        #[arg(long, value_enum)]
+        side: Vec<Side>,
+        /// Answers "what is today's date?", as 2026-05-25.
+        #[arg(long)]
+        today: Option<NaiveDate>,
+        /// Answers "is this your plan?" with yes.
+        #[arg(long)]
+        yes: bool,
+    },
+    /// What is due today, what is not yet, and whom to ring.
+    Due,
+    /// What is allowed and what is not yet, until when, and who says so.
+    Gates,
+    /// Be led through a session, in real time.
+    Session {
+        /// Only this item.
+        #[arg(long, value_name = "ITEM")]
+        only: Option<String>,
+        /// Warning signs that are new or worse, by id; `none` if there are none.
+        #[arg(long, value_delimiter = ',')]
+        signs: Option<Vec<String>>,
+        /// Pain now, at rest, 0 to 10.
+        #[arg(long)]
+        pain: Option<u8>,
+        /// Answers "what is today's date?", if it is asked.
+        #[arg(long)]
+        today: Option<NaiveDate>,
+        /// Go on with today's open session without asking.
+        #[arg(long, conflicts_with = "anew")]
+        go_on: bool,
+        /// Begin anew without asking.
+        #[arg(long)]
+        anew: bool,
+        /// A helper leads and answers.
+        #[arg(long)]
+        helper: bool,
+    },
+    /// Write down what was done without the program.
+    Did {
+        /// Which exercise or care item.
+        item: String,
+        /// Yesterday, not today.
+        #[arg(long)]
+        yesterday: bool,
+        /// How many sets.
+        #[arg(long, default_value_t = 1)]
+        sets: u8,
+        /// How many repetitions, breaths, minutes or steps in each.
+        #[arg(long, default_value_t = 0)]
+        each: u16,
+    },
+    /// Whom to ring, and when to stop.
+    Contacts,
+    /// "My clinic told me to stop this."
+    StopItem {
+        /// Which exercise.
+        item: String,
+        /// Take it back.
+        #[arg(long)]
+        undo: bool,
+    },
+    /// Write down a fall or a stay in hospital: nothing new opens until your clinic says so.
+    SetBack {
+        /// Which.
+        #[arg(value_enum)]
+        what: SetBack,
+    },
+    /// "I have spoken to the clinic", after a stop that said to ring.
+    Spoke,
+    /// Show or change settings.
+    Settings {
+        /// The language.
+        #[arg(long)]
+        language: Option<String>,
+        /// When you are awake, as 08:00-21:00.
+        #[arg(long, value_parser = awake)]
+        awake: Option<(u16, u16)>,
+    },
+}
+
+/// Sides.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Side {
+    /// The left.
+    Left,
+    /// The right.
+    Right,
+    /// Both.
+    Both,
+    /// Neither: the back, say.
+    Neither,
+}
+
+/// Set-backs.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum SetBack {
+    /// A fall.
+    Fall,
+    /// A stay in hospital.
+    Readmission,
+}
+
+fn awake(text: &str) -> Result<(u16, u16), String> {
+    let minutes = |text: &str| {
+        let time = chrono::NaiveTime::parse_from_str(text, "%H:%M").ok()?;
+        u16::try_from(chrono::Timelike::num_seconds_from_midnight(&time) / 60).ok()
+    };
+    let (from, to) = text.split_once('-').ok_or("write it as 08:00-21:00")?;
+    minutes(from).zip(minutes(to)).ok_or_else(|| "write it as 08:00-21:00".to_string())
+}

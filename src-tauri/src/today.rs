@@ -1,0 +1,213 @@
+//! What is due, what is not yet, what was done, and whom to ring.
+
+use sendaluna_bedside::BedsideError;
+use sendaluna_bedside::day::{ContactsView, DayView, GateView, ItemView, RuleView};
+use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
+use serde_json::json;
+
+use crate::answer::{Desk, Trouble, now, print};
+use crate::args::SetBack;
+
+/// `due`.
+pub fn due(desk: &Desk) -> Result<u8, Trouble> {
+    let day = desk.look()?.day(&desk.words, &now(desk))?;
+    desk.answer(&day_text(desk, &day), &json!(day));
+    Ok(0)
+}
+
+/// `gates`.
+pub fn gates(desk: &Desk) -> Result<u8, Trouble> {
+    let gates = desk.look()?.gates(&desk.words, &now(desk))?;
+    let mut lines = gates.notices.clone();
+    for item in &gates.items {
+        lines.push(format!("{} ({}): {}", item.name, item.side, item.gate.said));
+        lines.extend(reasons(&item.gate));
+    }
+    push_list(desk, &mut lines, "day-rules", gates.rules.iter().map(rule_line));
+    push_list(desk, &mut lines, "day-lifts-ignored", gates.lifts_ignored.iter().cloned());
+    desk.answer(&lines.join("\n"), &json!(gates));
+    Ok(0)
+}
+
+/// `contacts`.
+pub fn contacts(desk: &Desk) -> Result<u8, Trouble> {
+    let contacts = desk.look()?.contacts(&desk.words)?;
+    desk.answer(&contacts_text(desk, &contacts), &json!(contacts));
+    Ok(0)
+}
+
+/// `did`.
+pub fn did(desk: &Desk, id: &str, yesterday: bool, sets: u8, each: u16) -> Result<u8, Trouble> {
+    let day = if yesterday { WhichDay::Yesterday } else { WhichDay::Today };
+    let mut home = desk.open()?;
+    let known = home.known()?;
+    let care = CareId::new(id).ok().filter(|id| known.plan.doc().care.iter().any(|care| care.id == *id));
+    let written = match care {
+        Some(care) => home.did_care(&care, day, By::Patient, &now(desk))?,
+        None => home.did(&item_id(id)?, day, sets, each, By::Patient, &now(desk))?,
+    };
+    let day_said = desk.words.day(written.day);
+    let mut text = desk.say("did-written", &[("day", day_said.into())]);
+    let against = written.against.is_some();
+    if against {
+        let advice = desk.say("did-against-gate", &[]);
+        let nobody = desk.say("caution-nobody-sees", &[]);
+        text = format!("{text}\n{advice}\n{nobody}");
+    }
+    desk.answer(&text, &json!({ "written": true, "day": written.day, "from_memory": true, "against_gate": against, "said": text }));
+    Ok(0)
+}
+
+/// `stop-item`.
+pub fn stop_item(desk: &Desk, id: &str, undo: bool) -> Result<u8, Trouble> {
+    let mut home = desk.open()?;
+    let id = item_id(id)?;
+    if undo {
+        home.end_tightening(&id, By::Patient, &now(desk))?;
+    } else {
+        home.tighten(&id, By::Patient, &now(desk))?;
+    }
+    let text = desk.say(if undo { "tighten-ended" } else { "tighten-done" }, &[]);
+    desk.answer(&text, &json!({ "item": id, "stopped": !undo }));
+    Ok(0)
+}
+
+/// `set-back`.
+pub fn set_back(desk: &Desk, what: SetBack) -> Result<u8, Trouble> {
+    let what = match what {
+        SetBack::Fall => SetBackKind::Fall,
+        SetBack::Readmission => SetBackKind::Readmission,
+    };
+    let mut home = desk.open()?;
+    home.set_back(what, By::Patient, &now(desk))?;
+    let text = format!("{}\n{}", desk.say("notice-set-back", &[]), desk.say("caution-nobody-sees", &[]));
+    desk.answer(&text, &json!({ "set_back": true, "said": text }));
+    Ok(0)
+}
+
+/// `spoke`.
+pub fn spoke(desk: &Desk) -> Result<u8, Trouble> {
+    desk.open()?.spoke_to_clinic(By::Patient, &now(desk))?;
+    desk.answer(&desk.say("spoke-done", &[]), &json!({ "spoke": true }));
+    Ok(0)
+}
+
+/// `settings`.
+pub fn settings(desk: &Desk, language: Option<&str>, awake: Option<(u16, u16)>) -> Result<u8, Trouble> {
+    let mut home = desk.open()?;
+    if let Some(language) = language {
+        home.set_language(language)?;
+    }
+    if let Some((from, to)) = awake {
+        home.set_waking(from, to)?;
+    }
+    let settings = home.settings()?;
+    let time = |min: u16| format!("{:02}:{:02}", min / 60, min % 60);
+    let waking = settings.waking;
+    let language = settings.language.unwrap_or_else(|| desk.words.lang().to_string());
+    let args = [
+        ("lang", language.as_str().into()),
+        ("from", time(waking.from_min).into()),
+        ("to", time(waking.to_min).into()),
+    ];
+    let json =
+        json!({ "language": language, "awake_from": time(waking.from_min), "awake_to": time(waking.to_min) });
+    desk.answer(&desk.say("settings-now", &args), &json);
+    Ok(0)
+}
+
+/// Prints why something is not allowed yet.
+pub fn print_reasons(desk: &Desk, not_yet: &NotYet) -> Result<(), Trouble> {
+    let home = desk.look()?;
+    let known = home.known()?;
+    let speaker = Speaker::new(&desk.words, Some(&known.plan));
+    for reason in &not_yet.reasons {
+        print(&format!("  {}", speaker.reason(reason)));
+    }
+    Ok(())
+}
+
+/// An item's id, as typed.
+pub fn item_id(text: &str) -> Result<ItemId, Trouble> {
+    ItemId::new(text).map_err(|_| BedsideError::NoSuchItem(text.to_string()).into())
+}
+
+fn day_text(desk: &Desk, day: &DayView) -> String {
+    let mut lines = vec![day.date_said.clone()];
+    lines.extend(day.weeks.iter().cloned());
+    lines.extend(day.notices.iter().cloned());
+    lines.push(day.now.said.clone());
+    lines.extend(day.due.iter().flat_map(item_lines));
+    if day.can_go_on {
+        lines.push(desk.say("day-can-go-on", &[]));
+    }
+    let not_yet = day.not_yet.iter().flat_map(|item| {
+        std::iter::once(format!("{} [{}] ({}): {}", item.name, item.item, item.side, item.gate.said))
+            .chain(reasons(&item.gate))
+    });
+    push_list(desk, &mut lines, "day-not-yet", not_yet);
+    let care =
+        day.care.iter().map(|care| format!("{} [{}] ({}/{})", care.text, care.care, care.done, care.times));
+    push_list(desk, &mut lines, "day-care", care);
+    push_list(desk, &mut lines, "day-rules", day.rules.iter().map(rule_line));
+    push_list(desk, &mut lines, "day-lifts-ignored", day.lifts_ignored.iter().cloned());
+    lines.push(String::new());
+    lines.push(contacts_text(desk, &day.contacts));
+    lines.join("\n")
+}
+
+fn item_lines(item: &ItemView) -> Vec<String> {
+    let mut lines = vec![
+        format!("  {} [{}] ({}). {}", item.name, item.item, item.side, item.times_said),
+        format!("    {}", item.dose),
+    ];
+    lines.extend(item.note.iter().map(|note| format!("    {note}")));
+    lines
+}
+
+fn reasons(gate: &GateView) -> Vec<String> {
+    gate.reasons.iter().map(|reason| format!("    {}", reason.said)).collect()
+}
+
+fn rule_line(rule: &RuleView) -> String {
+    format!("{} {} ({})", rule.text, rule.until_said, rule.set_by)
+}
+
+fn push_list(desk: &Desk, lines: &mut Vec<String>, title: &str, list: impl Iterator<Item = String>) {
+    let list: Vec<_> = list.map(|line| format!("  {line}")).collect();
+    if !list.is_empty() {
+        lines.push(String::new());
+        lines.push(desk.say(title, &[]));
+        lines.extend(list);
+    }
+}
+
+/// Whom to ring, and when to stop.
+pub fn contacts_text(desk: &Desk, contacts: &ContactsView) -> String {
+    let phone = |id: &str| {
+        desk.say(
+            id,
+            &[
+                ("clinic", contacts.clinic.as_str().into()),
+                ("phone", contacts.phone.as_str().into()),
+                ("night", contacts.out_of_hours_phone.as_str().into()),
+                ("emergency", contacts.emergency_phone.as_str().into()),
+            ],
+        )
+    };
+    let mut lines = vec![phone("ring-clinic"), phone("ring-out-of-hours"), phone("ring-emergency")];
+    lines.push(contacts.emergency_advice.clone());
+    for (tier, title) in [
+        (Tier::Emergency, "signs-emergency"),
+        (Tier::RingToday, "signs-ring-today"),
+        (Tier::Note, "signs-note"),
+    ] {
+        let signs = contacts.signs.iter().filter(|sign| sign.tier == tier);
+        push_list(desk, &mut lines, title, signs.map(|sign| format!("{} [{}]", sign.text, sign.sign)));
+    }
+    lines.push(String::new());
+    lines.extend(contacts.cautions.iter().cloned());
+    lines.join("\n")
+}
