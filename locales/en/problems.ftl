@@ -25,4 +25,5 @@ problem-no-rights = A signer without rights can sign nothing.
 problem-repeated-day = A day comes twice.
 problem-zone-unknown = There is no time zone { $zone }.
 problem-episode-differs = Side or day 0 of { $id } are not as in the statements.
+problem-statement-none = No statement by someone who may set precautions. "None" is signed too.
 problem-person-differs = A statement is for another person.

@@ -1,0 +1,6 @@
+### Advertencias. Están en todos los lugares donde importan.
+
+caution-plan-is-clinics = Este plan es de su clínica. Pare y llame a su clínica si algo es nuevo o está peor.
+caution-nobody-sees = Nadie de la clínica ve esto ahora. Llame a la clínica.
+caution-emergency = En una emergencia, llame al { $phone }.
+caution-not-medical = Sendaluna no es un dispositivo médico y no da consejos médicos.

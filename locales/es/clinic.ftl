@@ -1,0 +1,51 @@
+### La línea de órdenes de la clínica.
+
+clinic-passphrase = Frase de contraseña:
+clinic-passphrase-again = La misma otra vez:
+clinic-written = Escrito: { $path }
+clinic-lift-without-right = Atención: { $who } no tiene permiso para retirar precauciones. Esta retirada no tendrá efecto, y el paciente lo leerá así.
+clinic-check-clean = Revisado: nada de este plan contradice ninguna precaución, en ningún día.
+clinic-check-contradictions = { $n ->
+    [one] 1 contradicción. Este plan no se puede firmar.
+   *[other] { $n } contradicciones. Este plan no se puede firmar.
+}
+clinic-check-problems = { $n ->
+    [one] 1 problema. Corríjalo primero; después se revisan todos los días.
+   *[other] { $n } problemas. Corríjalos primero; después se revisan todos los días.
+}
+
+contradiction = { $item } ({ $movement }) se pide en la etapa { $stage } desde el { $from } hasta el { $through }, ese día incluido. { $reason }
+contradiction-undated = { $item } ({ $movement }) se pide en la etapa { $stage }, cuyo día 0 no se sabe. { $reason }
+contradiction-precaution = Precaución { $precaution }, indicada por { $who }: { $why }
+near-limit = Cerca de un límite: { $item }, precaución { $precaution }. { $measured }
+measured = { $what } { $side } llega a { $reaches }; lo permitido es { $allowed }.
+measured-moment = Momento de fuerza, { $what },
+measured-weight = Peso apoyado
+on-the-left = en el lado izquierdo
+on-the-right = en el lado derecho
+joint-motion = { $motion } de { $joint }
+joint-hip = cadera
+joint-knee = rodilla
+joint-ankle = tobillo
+joint-shoulder = hombro
+joint-elbow = codo
+joint-trunk = tronco
+motion-flexion = flexión
+motion-extension = extensión
+motion-abduction = abducción
+motion-adduction = aducción
+motion-internal-rotation = rotación interna
+motion-external-rotation = rotación externa
+motion-dorsiflexion = flexión dorsal
+motion-plantarflexion = flexión plantar
+motion-side-bending = inclinación lateral
+motion-twisting = giro
+
+show-plan = Plan { $plan }, versión { $revision }, para { $called }, de { $clinic }
+show-days = Revisar como tarde el { $review }; último día, el { $last }
+show-letter-code = Código de la carta: { $code }
+show-signers = Lista de firmantes { $number }:
+show-precautions = Precauciones ({ $n }):
+show-items = Ejercicios ({ $n }):
+show-opens = se abre el { $day }
+show-until-lifted = hasta que se retire

@@ -1,0 +1,74 @@
+### Hoy: qué toca, qué todavía no, qué reglas valen.
+
+day-week = Semana { $week } después de: { $name }
+day-week-unknown = Todavía no se sabe el día de la operación: { $name }
+day-zero-estimated = { $day }, fecha estimada
+day-zero-unknown = todavía no se sabe el día
+day-now = Ahora: { $exercises ->
+    [one] 1 ejercicio
+   *[other] { $exercises } ejercicios
+}, { $minutes ->
+    [one] 1 minuto
+   *[other] { $minutes } minutos
+}.
+day-nothing-now = Ahora no le toca nada. Descansar bien es hacerlo bien.
+day-can-go-on = Hoy empezó una sesión. Puede seguir desde la última serie terminada.
+day-not-yet = Todavía no
+day-care = Cuídese
+day-rules = Reglas para todos los días
+day-lifts-ignored = No se ha abierto
+
+times-today = { $times ->
+    [one] Una vez hoy
+   *[other] { $times } veces hoy
+}, { $done ->
+    [0] ninguna hecha todavía
+    [one] 1 hecha
+   *[other] { $done } hechas
+}.
+times-as-needed = Cuando lo necesite, { $most ->
+    [one] una vez al día como máximo
+   *[other] { $most } veces al día como máximo
+}. { $done ->
+    [0] Hoy no lo ha hecho ninguna vez.
+    [one] Hoy lo ha hecho 1 vez.
+   *[other] Hoy lo ha hecho { $done } veces.
+}
+times-not-today = Hoy no le toca.
+
+gate-open = Puede hacer esto.
+not-yet-opens = Todavía no. Se abre el { $day }.
+not-yet-opens-after-weeks = Todavía no. Se abre el { $day }, { $weeks ->
+    [one] 1 semana
+   *[other] { $weeks } semanas
+} después de la operación.
+not-yet-open-ended = Todavía no. Seguirá así hasta que su clínica lo abra.
+
+reason-precaution = { $why } Lo indicó { $who }.
+reason-through = Hasta el { $day }, ese día incluido.
+reason-until-lifted = Hasta que su clínica diga otra cosa.
+reason-until-lifted-not-before = Hasta que su clínica diga otra cosa, y no antes del { $day }.
+reason-day-zero-unknown = Todavía no se sabe el día de la operación.
+reason-facts-differ = Este ejercicio no es el que revisó su clínica.
+reason-movement-unknown = Esta versión de Sendaluna no conoce este ejercicio.
+reason-movement-not-seen = Este ejercicio es propio de su clínica. La persona que indica sus precauciones todavía no lo ha visto.
+reason-tightened = El { $day }, su clínica le dijo que dejara de hacer esto.
+lift-ignored = No se ha abierto: { $why } { $by } no tiene permiso para retirar esta precaución. { $who ->
+    [none] No se sabe quién la indicó.
+   *[other] La indicó { $who }.
+}
+
+notice-past-review = Ya pasó el día en que su clínica tenía que revisar su plan. No se abre nada nuevo hasta que lo revise. Llame a su clínica.
+notice-set-back = Tuvo un contratiempo. No se abre nada nuevo hasta que su clínica lo diga. Llame a su clínica.
+notice-must-ring = Sus últimas respuestas dicen: llame a la clínica. Cuando haya hablado con la clínica, dígalo aquí.
+notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le preguntará la fecha de hoy.
+notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.
+notice-ring-first = Estuvo mucho tiempo sin ejercicios. Llame a su clínica antes de empezar otra vez.
+notice-plan-over = Este plan ha llegado a su último día. Pregunte a su clínica qué viene después.
+
+did-written = Anotado para el { $day }, de memoria.
+did-against-gate = Esto todavía no está permitido. No vuelva a hacerlo por ahora. Llame a su clínica y cuéntelo.
+tighten-done = Este ejercicio queda parado, como le dijo su clínica. No se le ofrecerá.
+tighten-ended = Ya no está parado. Se le ofrece otra vez, si las reglas de su clínica lo permiten.
+spoke-done = Bien. Queda anotado que ha hablado con la clínica.
+settings-now = Idioma: { $lang }. Horas en que no duerme: de { $from } a { $to }.

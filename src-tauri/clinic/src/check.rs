@@ -73,5 +73,8 @@ fn own_problems(doc: &PlanDoc, library: &Library, statements: &[Accepted]) -> Ve
     if statements.iter().any(|s| s.doc.person != doc.head.person) {
         p.add("head.person", "person-differs", vec![]);
     }
+    if !statements.iter().any(|s| s.may_set && (s.doc.none || !s.doc.precautions.is_empty())) {
+        p.add("statements", "statement-none", vec![]);
+    }
     p.into_found()
 }

@@ -51,10 +51,15 @@ fn add_bounds(value: &mut Value) {
 
 fn bound_property(name: &str, property: &mut Value) {
     let bound = match name {
-        "from_week" | "through_week" | "every_weeks" => Some(&bounds::WEEK),
+        "from_week" | "through_week" | "every_weeks" | "not_before_end_of_week" => Some(&bounds::WEEK),
         "most_deg" | "over_deg" | "from_deg" | "to_deg" => Some(&bounds::DEG),
-        "most_nm_per_kg" => Some(&bounds::MOMENT),
+        "most_nm_per_kg" | "nm_per_kg_per_m" => Some(&bounds::MOMENT),
         "ring_after_days" => Some(&bounds::AFTER_DAYS),
+        "up_after_sessions" => Some(&bounds::SESSIONS),
+        "up_effort_at_most" => Some(&bounds::EFFORT),
+        "working_percent" | "other_percent" => Some(&bounds::WEIGHT_PERCENT),
+        "rest_stop_today_at" | "slow_at" | "easier_at" | "stop_exercise_at" | "stop_today_at"
+        | "rise_stop_exercise" | "next_morning_rise" | "up_pain_at_most" | "down_pain_over" => Some(&bounds::PAIN),
         _ => bounds::ALL.iter().find(|bound| bound.name == name),
     };
     let numeric = |value: &Value| {
@@ -111,8 +116,12 @@ fn variant(text: &mut String, variant: &Value) {
     } else if let Some(kind) = variant.pointer("/properties/kind/const").and_then(Value::as_str) {
         let _ = writeln!(text, "| `kind = \"{kind}\"` | | | {about} |");
         fields(text, "· ", variant);
+    } else if let Some(values) = variant.get("enum").and_then(Value::as_array) {
+        for value in values.iter().filter_map(Value::as_str) {
+            let _ = writeln!(text, "| `{value}` | | | |");
+        }
     } else {
-        let _ = writeln!(text, "| {} | {} | | {about} |", "either", kind_of(variant));
+        let _ = writeln!(text, "| either | {} | | {about} |", kind_of(variant));
     }
 }
 

@@ -105,6 +105,9 @@ impl History {
 
     /// Days in a span on which an item was done.
     fn days_done(&self, item: &ItemId, from: NaiveDate, to: NaiveDate) -> usize {
+        if from > to {
+            return 0;
+        }
         self.done.get(item).map_or(0, |days| days.range(from..=to).filter(|(_, n)| **n > 0).count())
     }
 }
@@ -348,7 +351,7 @@ impl Asked<'_> {
         let Some(yesterday) = day.pred_opt() else { return 0 };
         let done_yesterday = self.history.times(&item.id, yesterday) > 0;
         let done_this_week = self.history.days_done(&item.id, first, yesterday);
-        if done_yesterday || (first <= yesterday && done_this_week >= usize::from(days)) {
+        if done_yesterday || done_this_week >= usize::from(days) {
             0
         } else {
             times.into()

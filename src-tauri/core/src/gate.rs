@@ -10,7 +10,7 @@ use crate::ids::{ItemId, MovementId, PrecautionId};
 use crate::library::{Found, Library};
 use crate::plan::Plan;
 use crate::plan::doc::{Dose, Item};
-use crate::precaution::{InForce, Precaution, Rule, Standing};
+use crate::precaution::{InForce, Precaution, Standing};
 
 mod breach;
 mod walk;
@@ -224,7 +224,7 @@ pub fn precaution_reasons(performed: &Performed, standing: &Standing, day: Naive
     standing.in_force.iter().filter(holds).filter_map(reason).collect()
 }
 
-/// A rule for the day that holds: a daily rule, a brace, a weight-bearing status.
+/// A rule for the day that holds: every precaution is one, because life is not only exercises.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DayRule {
     /// The precaution it is.
@@ -241,12 +241,6 @@ pub fn day_rules(standing: &Standing, at: &GateDay, review_by: NaiveDate) -> Vec
         .in_force
         .iter()
         .filter(|p| p.opens.is_none_or(|opens| at.day() < opens))
-        .filter(|p| {
-            matches!(
-                p.precaution.rule,
-                Rule::Daily { .. } | Rule::Brace { .. } | Rule::WeightBearing { .. } | Rule::Spine { .. }
-            )
-        })
         .map(|p| DayRule {
             precaution: p.precaution.clone(),
             set_by: p.set_by.clone(),

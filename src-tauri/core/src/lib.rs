@@ -29,6 +29,9 @@ pub mod record;
 pub mod session;
 pub mod text;
 
+#[cfg(test)]
+mod sample;
+
 /// Something that went wrong and carries a stable code.
 ///
 /// People never read the code: it names the Fluent pair `err-<code>` (what happened) and

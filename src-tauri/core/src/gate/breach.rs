@@ -100,13 +100,12 @@ pub fn near_limit(precaution: &Precaution, performed: &Performed) -> Option<Meas
     let Rule::Range { joint, motion, most_deg, only } = &precaution.rule else { return None };
     let (side, reaches) = reach(performed, precaution.side, *joint, *motion, only)?;
     let allowed = tenths(*most_deg);
-    let moves_there = performed.ranges.iter().any(|r| {
-        r.side == side
-            && r.joint == *joint
-            && r.axis == motion.axis()
-            && tenths(r.from_deg) != tenths(r.to_deg)
+    // What stays on the other side of neutral comes close to nothing.
+    let goes_there = reaches > 0 || allowed < 0;
+    let moves = performed.ranges.iter().any(|r| {
+        r.side == side && r.joint == *joint && r.axis == motion.axis() && tenths(r.from_deg) != tenths(r.to_deg)
     });
-    (moves_there && reaches <= allowed && allowed - reaches < NEAR_TENTHS).then_some(Measured::Over {
+    (goes_there && moves && reaches <= allowed && allowed - reaches < NEAR_TENTHS).then_some(Measured::Over {
         quantity: Quantity::AngleTenths(*joint, *motion),
         side,
         reaches,
