@@ -3,7 +3,11 @@
 clinic-passphrase = Passphrase:
 clinic-passphrase-again = The same again:
 clinic-written = Written: { $path }
-clinic-lift-without-right = Mind: { $who } may not lift precautions. This lift will have no effect, and the patient will read so.
+clinic-lift-without-right = Mind: { $who } is not allowed to lift precautions. This lift will have no effect, and the patient will read so.
+clinic-lift-no-effect = No effect: { $by } is not allowed to lift the precaution { $id }. { $who ->
+    [none] It is not known who set it.
+   *[other] Set by { $who }.
+}
 clinic-check-clean = Checked: nothing in this plan contradicts a precaution, on any day.
 clinic-check-contradictions = { $n ->
     [one] 1 contradiction. This plan cannot be signed.
@@ -17,12 +21,12 @@ clinic-check-problems = { $n ->
 contradiction = { $item } ({ $movement }) is asked for in stage { $stage } from { $from } through { $through }. { $reason }
 contradiction-undated = { $item } ({ $movement }) is asked for in stage { $stage }, whose day 0 is not known. { $reason }
 contradiction-precaution = Precaution { $precaution }, set by { $who }: { $why }
-near-limit = Close to a limit: { $item }, precaution { $precaution }. { $measured }
-measured = { $what } { $side } reaches { $reaches }; { $allowed } is allowed.
-measured-moment = Moment, { $what },
-measured-weight = Weight
-on-the-left = on the left
-on-the-right = on the right
+near-limit = Close to a limit: { $item } ({ $movement }), precaution { $precaution }. { $measured }
+measured = { $side }, { $what } reaches { $reaches }; { $allowed } is allowed.
+measured-moment = moment of { $what }
+measured-weight = weight
+on-the-left = On the left
+on-the-right = On the right
 joint-motion = { $joint } { $motion }
 joint-hip = hip
 joint-knee = knee

@@ -50,16 +50,16 @@ reason-day-zero-unknown = The day of the operation is not known yet.
 reason-facts-differ = This exercise is not the one that your clinic checked.
 reason-movement-unknown = This version of Sendaluna does not know this exercise.
 reason-movement-not-seen = This is your clinic's own exercise. The person who sets your precautions has not seen it yet.
-reason-tightened = Your clinic told you to stop this on { $day }.
-lift-ignored = Not opened: { $why } { $by } may not lift this. { $who ->
+reason-tightened = On { $day } your clinic told you to stop this.
+lift-ignored = Not opened: { $why } { $by } is not allowed to lift this. { $who ->
     [none] It is not known who set it.
    *[other] Set by { $who }.
 }
 
-notice-past-review = The day for your clinic's next look has passed. Nothing new opens until they have looked. Ring them.
-notice-set-back = You had a set-back. Nothing new opens until your clinic says so. Ring them.
+notice-past-review = Your clinic was to look at your plan by now. Nothing new opens until they have. Ring them.
+notice-set-back = You had a fall or a set-back. Nothing new opens until your clinic says so. Ring them.
 notice-must-ring = Your last answers said: ring the clinic. When you have spoken to them, say so here.
-notice-clock = The clock has jumped. You will be asked for today's date before the next session.
+notice-clock = The clock on this device has changed suddenly. You will be asked for the date before the next session.
 notice-restart = You had a break of some days. The first session back is smaller, as your clinic wrote it.
 notice-ring-first = You had a long break. Ring your clinic before you start again.
 notice-plan-over = This plan has come to its last day. Ask your clinic what comes next.
@@ -67,6 +67,6 @@ notice-plan-over = This plan has come to its last day. Ask your clinic what come
 did-written = Written down for { $day }, from memory.
 did-against-gate = This is not allowed yet. Do not do it again for now. Ring your clinic and tell them.
 tighten-done = Stopped, as your clinic told you. It will not be offered.
-tighten-ended = Taken back. It is offered again, if your clinic's rules allow it.
+tighten-ended = This exercise is no longer stopped. It is offered again, if your clinic's rules allow it.
 spoke-done = Good. It is written down that you have spoken to the clinic.
 settings-now = Language: { $lang }. Awake from { $from } to { $to }.

@@ -1,12 +1,12 @@
 ### A session: questions, cues, answers.
 
 ask-signs = Is anything of this new, or worse than last time?
-ask-signs-again = Still nothing new or worse?
+ask-signs-again = Once more: is anything new, or worse than last time?
 ask-signs-how = Type the numbers that are. Press Enter if nothing is.
 ask-pain-now = How much does it hurt now, at rest? 0 (none) to 10 (worst you can imagine)
 ask-go-on = You began a session today. Go on from the last finished round? yes or no
 ask-pain-how-much = How much does it hurt? 0 (none) to 10 (worst you can imagine)
-ask-pain-kind = What kind of pain? 1 stretching or tired, 2 sharp
+ask-pain-kind = What kind of pain? 1 a stretch or tired muscles, 2 sharp or stabbing
 ask-pain-place = Where? 1 hip, 2 thigh, 3 knee, 4 calf, 5 foot, 6 back, 7 shoulder, 8 elsewhere
 ask-how-many = How many did you do?
 ask-effort = How hard was it? 0 (like resting) to 10 (all you have). Enter to skip.
@@ -15,7 +15,7 @@ ask-words = Anything you want to write down? Enter to skip.
 
 signs-noted = Noted. You can go on. Tell your clinic at your next visit.
 signs-emergency = Ring the emergency number now if you have
-signs-ring-today = Do no exercises, and ring the clinic today if you have
+signs-ring-today = Do not exercise, and ring the clinic today, if you have
 signs-note = Tell the clinic at your next visit if you have
 
 stop-emergency = Stop. Ring { $emergency } now. Say that you had an operation, and what is wrong.
@@ -32,8 +32,8 @@ session-keys = Space bar: pause or go on. h: this hurts. f: I did fewer. e: easi
 session-paused = Paused. Take your time.
 
 cue-if-it-hurts = If it hurts, just stop. Tell me afterwards.
-cue-hand-on-rail = Put one hand on the rail. Put the phone down.
-cue-beside-you = Someone should be beside you for this one.
+cue-hand-on-rail = Put the phone down. Hold on to the rail.
+cue-beside-you = Have someone beside you for this one.
 cue-set-up = Next: { $name }, { $side }.
 cue-ready = Press the space bar when you are ready.
 cue-change-side = Change sides: { $side }.

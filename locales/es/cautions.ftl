@@ -2,5 +2,6 @@
 
 caution-plan-is-clinics = Este plan es de su clínica. Pare y llame a su clínica si algo es nuevo o está peor.
 caution-nobody-sees = Nadie de la clínica ve esto ahora. Llame a la clínica.
+caution-nobody-sees-if-worried = Nadie de la clínica ve esto ahora. Si algo le preocupa, llame a la clínica.
 caution-emergency = En una emergencia, llame al { $phone }.
 caution-not-medical = Sendaluna no es un dispositivo médico y no da consejos médicos.

@@ -4,6 +4,10 @@ clinic-passphrase = Frase de contraseña:
 clinic-passphrase-again = La misma otra vez:
 clinic-written = Escrito: { $path }
 clinic-lift-without-right = Atención: { $who } no tiene permiso para retirar precauciones. Esta retirada no tendrá efecto, y el paciente lo leerá así.
+clinic-lift-no-effect = Sin efecto: { $by } no tiene permiso para retirar la precaución { $id }. { $who ->
+    [none] No se sabe quién la indicó.
+   *[other] La indicó { $who }.
+}
 clinic-check-clean = Revisado: nada de este plan contradice ninguna precaución, en ningún día.
 clinic-check-contradictions = { $n ->
     [one] 1 contradicción. Este plan no se puede firmar.
@@ -17,12 +21,12 @@ clinic-check-problems = { $n ->
 contradiction = { $item } ({ $movement }) se pide en la etapa { $stage } desde el { $from } hasta el { $through }, ese día incluido. { $reason }
 contradiction-undated = { $item } ({ $movement }) se pide en la etapa { $stage }, cuyo día 0 no se sabe. { $reason }
 contradiction-precaution = Precaución { $precaution }, indicada por { $who }: { $why }
-near-limit = Cerca de un límite: { $item }, precaución { $precaution }. { $measured }
-measured = { $what } { $side } llega a { $reaches }; lo permitido es { $allowed }.
-measured-moment = Momento de fuerza, { $what },
-measured-weight = Peso apoyado
-on-the-left = en el lado izquierdo
-on-the-right = en el lado derecho
+near-limit = Cerca de un límite: { $item } ({ $movement }), precaución { $precaution }. { $measured }
+measured = { $side }, { $what } llega a { $reaches }; se permiten { $allowed }.
+measured-moment = el momento de { $what }
+measured-weight = el peso
+on-the-left = A la izquierda
+on-the-right = A la derecha
 joint-motion = { $motion } de { $joint }
 joint-hip = cadera
 joint-knee = rodilla

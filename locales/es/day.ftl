@@ -59,7 +59,7 @@ lift-ignored = No se ha abierto: { $why } { $by } no tiene permiso para retirar 
 }
 
 notice-past-review = Ya pasó el día en que su clínica tenía que revisar su plan. No se abre nada nuevo hasta que lo revise. Llame a su clínica.
-notice-set-back = Tuvo un contratiempo. No se abre nada nuevo hasta que su clínica lo diga. Llame a su clínica.
+notice-set-back = Tuvo una caída o un contratiempo. No se abre nada nuevo hasta que su clínica lo diga. Llame a su clínica.
 notice-must-ring = Sus últimas respuestas dicen: llame a la clínica. Cuando haya hablado con la clínica, dígalo aquí.
 notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le preguntará la fecha de hoy.
 notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.
@@ -69,6 +69,6 @@ notice-plan-over = Este plan ha llegado a su último día. Pregunte a su clínic
 did-written = Anotado para el { $day }, de memoria.
 did-against-gate = Esto todavía no está permitido. No vuelva a hacerlo por ahora. Llame a su clínica y cuéntelo.
 tighten-done = Este ejercicio queda parado, como le dijo su clínica. No se le ofrecerá.
-tighten-ended = Ya no está parado. Se le ofrece otra vez, si las reglas de su clínica lo permiten.
+tighten-ended = Este ejercicio ya no está parado. Se le ofrece otra vez, si las reglas de su clínica lo permiten.
 spoke-done = Bien. Queda anotado que ha hablado con la clínica.
 settings-now = Idioma: { $lang }. Horas en que no duerme: de { $from } a { $to }.

@@ -33,7 +33,7 @@ session-keys = Barra espaciadora: pausa o seguir. h: me duele. f: hice menos. e:
 session-paused = En pausa. Tómese su tiempo.
 
 cue-if-it-hurts = Si le duele, pare sin más. Dígamelo después.
-cue-hand-on-rail = Ponga una mano en la barandilla. Deje el teléfono a un lado.
+cue-hand-on-rail = Deje el teléfono en un lugar seguro. Agárrese a la barandilla.
 cue-beside-you = Para este ejercicio, tenga a alguien a su lado.
 cue-set-up = Siguiente: { $name }, { $side }.
 cue-ready = Pulse la barra espaciadora cuando quiera empezar.

@@ -46,6 +46,12 @@ pub fn is_yes(desk: &Desk, answer: &str) -> Option<bool> {
     }
 }
 
+/// "None", in the language's own words or in English.
+pub fn is_none(desk: &Desk, answer: &str) -> bool {
+    let answer = answer.to_lowercase();
+    answer == "none" || desk.say("answers-neither", &[]).split(' ').any(|word| word == answer)
+}
+
 /// A figure from 0 to 10.
 pub fn zero_to_ten(answer: &str) -> Option<u8> {
     answer.parse().ok().filter(|level| *level <= 10)

@@ -127,6 +127,9 @@ fn summary_text(desk: &Desk, summary: &SummaryView) -> String {
         desk.say("receive-episode", &args)
     }));
     lines.push(desk.say("receive-exercises", &[("n", summary.exercises.into())]));
+    if !summary.not_yet.is_empty() {
+        lines.push(desk.say("receive-not-yet", &[]));
+    }
     lines.extend(summary.not_yet.iter().map(|item| format!("  {}: {}", item.name, item.said)));
     lines.extend(summary.lifts_ignored.iter().cloned());
     let contacts = &summary.contacts;

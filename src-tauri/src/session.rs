@@ -15,7 +15,7 @@ use serde_json::{Value, json};
 
 use crate::answer::{Desk, Trouble, now, print};
 use crate::hands::{Hands, Press};
-use crate::questions::{ask, ask_for, is_yes, zero_to_ten};
+use crate::questions::{ask, ask_for, is_none, is_yes, zero_to_ten};
 use crate::today::{contacts_text, item_id};
 
 /// What was asked for on the command line.
@@ -122,7 +122,7 @@ fn ask_signs(desk: &Desk, home: &Bedside, questions: Questions) -> Result<Vec<Si
     question.extend(contacts.signs.iter().enumerate().map(|(i, sign)| format!("  {}. {}", i + 1, sign.text)));
     question.push(desk.say("ask-signs-how", &[]));
     let read = |answer: &str| -> Option<Vec<SignId>> {
-        if answer.is_empty() || is_yes(desk, answer) == Some(false) || answer == "none" {
+        if answer.is_empty() || is_yes(desk, answer) == Some(false) || is_none(desk, answer) {
             return Some(Vec::new());
         }
         let numbers = answer.split([' ', ',']).filter(|word| !word.is_empty());
@@ -324,7 +324,11 @@ impl Led<'_> {
             PainAnswer::StopExercise => "hurts-stop-exercise",
             PainAnswer::StopToday => "hurts-stop-today",
         };
-        let said = format!("{} {}", self.desk.say(id, &[]), self.desk.say("caution-nobody-sees", &[]));
+        let caution = match answer {
+            PainAnswer::GoOn | PainAnswer::Gently | PainAnswer::Easier => "caution-nobody-sees-if-worried",
+            PainAnswer::StopExercise | PainAnswer::StopToday => "caution-nobody-sees",
+        };
+        let said = format!("{} {}", self.desk.say(id, &[]), self.desk.say(caution, &[]));
         if self.json {
             print(&json!({ "pain_answer": answer, "said": said }).to_string());
             return Ok(());
@@ -449,7 +453,7 @@ impl Led<'_> {
         };
         let mut said = desk.say(id, &[]);
         if said_something {
-            said = format!("{said}\n{}", desk.say("caution-nobody-sees", &[]));
+            said = format!("{said}\n{}", desk.say("caution-nobody-sees-if-worried", &[]));
         }
         if json {
             print(&json!({ "ending": ending, "said": said }).to_string())

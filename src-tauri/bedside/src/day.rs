@@ -352,7 +352,7 @@ impl View<'_> {
         let reason = |reason: &sendaluna_core::gate::Reason| {
             let (precaution, set_by) = match &reason.cause {
                 Cause::Precaution { precaution, set_by, .. } => {
-                    (Some(precaution.id.clone()), Some(set_by.clone()))
+                    (Some(precaution.id.clone()), Some(self.speaker.who(set_by)))
                 }
                 _ => (None, None),
             };
@@ -378,7 +378,7 @@ impl View<'_> {
         let view = |rule: sendaluna_core::gate::DayRule| RuleView {
             text: self.speaker.text(&rule.precaution.why),
             precaution: rule.precaution.id,
-            set_by: rule.set_by,
+            set_by: self.speaker.who(&rule.set_by),
             opens: rule.opens,
             until_said: match rule.opens.and_then(|opens| opens.pred_opt()) {
                 Some(last) => words.say("reason-through", &[("day", words.day_and_year(last).into())]),

@@ -8,7 +8,7 @@ use sendaluna_core::ids::MovementId;
 use sendaluna_core::library::{Found, Library};
 use sendaluna_core::plan::doc::{Dose, Item, Load};
 use sendaluna_core::plan::{Amount, Plan};
-use sendaluna_core::precaution::{End, IgnoredLift, Standing};
+use sendaluna_core::precaution::{End, IgnoredLift, Standing, Who};
 use sendaluna_core::session::{Cue, Phase, SidesAtOnce};
 use sendaluna_core::text::{Lang, Text};
 use sendaluna_words::{Value, Words};
@@ -33,6 +33,11 @@ impl<'a> Speaker<'a> {
     /// A text of the clinic's.
     pub fn text(&self, text: &Text) -> String {
         text.pick(&self.langs).to_string()
+    }
+
+    /// Somebody who signs: "Dr A. Example (surgeon)".
+    pub fn who(&self, who: &Who) -> String {
+        format!("{} ({})", who.name, self.text(&who.role))
     }
 
     /// What happened, and what to do next.
@@ -163,7 +168,7 @@ impl<'a> Speaker<'a> {
         match &reason.cause {
             Cause::Precaution { precaution, set_by, .. } => {
                 let why = self.text(&precaution.why);
-                let args = [("who", set_by.as_str().into()), ("why", why.into())];
+                let args = [("who", self.who(set_by).into()), ("why", why.into())];
                 let said = self.words.say("reason-precaution", &args);
                 match (reason.opens, precaution.ends) {
                     (None, End::UntilLifted { not_before: Some(day), .. }) => {
@@ -201,10 +206,10 @@ impl<'a> Speaker<'a> {
     pub fn ignored_lift(&self, standing: &Standing, ignored: &IgnoredLift) -> String {
         let precaution = standing.in_force.iter().find(|p| p.precaution.id == ignored.precaution);
         let why = precaution.map_or_else(|| ignored.precaution.to_string(), |p| self.text(&p.precaution.why));
-        let set_by = ignored.set_by.clone().unwrap_or_else(|| "none".into());
+        let set_by = ignored.set_by.as_ref().map_or_else(|| "none".to_string(), |who| self.who(who));
         self.words.say(
             "lift-ignored",
-            &[("why", why.into()), ("by", ignored.by.as_str().into()), ("who", set_by.into())],
+            &[("why", why.into()), ("by", self.who(&ignored.by).into()), ("who", set_by.into())],
         )
     }
 

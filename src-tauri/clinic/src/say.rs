@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use sendaluna_core::Coded;
 use sendaluna_core::facts::{Joint, Motion, Side};
 use sendaluna_core::gate::{Cause, Contradiction, Measured, NearLimit, Quantity, Reason};
-use sendaluna_core::precaution::IgnoredLift;
+use sendaluna_core::precaution::{IgnoredLift, Who};
 use sendaluna_core::problem::Problem;
 use sendaluna_core::text::Lang;
 use sendaluna_words::{Value, Words};
@@ -76,6 +76,10 @@ impl<'a> ClinicSpeaker<'a> {
         Self { words, lang: Lang::new(words.lang()).into_iter().collect() }
     }
 
+    fn who(&self, who: &Who) -> String {
+        format!("{} ({})", who.name, who.role.pick(&self.lang))
+    }
+
     /// What happened, and what to do next.
     pub fn error(&self, error: &ClinicError) -> (String, String) {
         let args = error.args();
@@ -98,8 +102,13 @@ impl<'a> ClinicSpeaker<'a> {
 
     /// A problem.
     pub fn problem(&self, problem: &Problem) -> ProblemView {
+        let value = |name: &str, value: &str| match name {
+            "joint" => self.words.say(&format!("joint-{value}"), &[]),
+            "motion" => self.words.say(&format!("motion-{value}"), &[]),
+            _ => value.to_string(),
+        };
         let args: Vec<(&str, Value<'_>)> =
-            problem.args.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
+            problem.args.iter().map(|(name, said)| (*name, value(name, said).into())).collect();
         let said = self.words.say(&format!("problem-{}", problem.code), &args);
         ProblemView { code: problem.code, place: problem.place.clone(), said }
     }
@@ -107,7 +116,7 @@ impl<'a> ClinicSpeaker<'a> {
     fn contradiction(&self, c: &Contradiction) -> ContradictionView {
         let (precaution, set_by) = match &c.reason.cause {
             Cause::Precaution { precaution, set_by, .. } => {
-                (Some(precaution.id.to_string()), Some(set_by.clone()))
+                (Some(precaution.id.to_string()), Some(self.who(set_by)))
             }
             _ => (None, None),
         };
@@ -141,7 +150,7 @@ impl<'a> ClinicSpeaker<'a> {
                 let why = precaution.why.pick(&self.lang).to_string();
                 let args: Vec<(&str, Value<'_>)> = vec![
                     ("precaution", precaution.id.as_str().into()),
-                    ("who", set_by.as_str().into()),
+                    ("who", self.who(set_by).into()),
                     ("why", why.into()),
                 ];
                 let said = self.words.say("contradiction-precaution", &args);
@@ -163,6 +172,7 @@ impl<'a> ClinicSpeaker<'a> {
         let measured = self.measured(near.measured).unwrap_or_default();
         let args: Vec<(&str, Value<'_>)> = vec![
             ("item", near.item.as_str().into()),
+            ("movement", near.movement.as_str().into()),
             ("precaution", near.precaution.id.as_str().into()),
             ("measured", measured.into()),
         ];
@@ -176,13 +186,13 @@ impl<'a> ClinicSpeaker<'a> {
 
     /// A lift that will have no effect.
     pub fn ignored(&self, lift: &IgnoredLift) -> String {
-        let who = lift.set_by.clone().unwrap_or_else(|| "none".into());
+        let who = lift.set_by.as_ref().map_or_else(|| "none".to_string(), |who| self.who(who));
         let args: Vec<(&str, Value<'_>)> = vec![
-            ("why", lift.precaution.as_str().into()),
-            ("by", lift.by.as_str().into()),
+            ("id", lift.precaution.as_str().into()),
+            ("by", self.who(&lift.by).into()),
             ("who", who.into()),
         ];
-        self.words.say("lift-ignored", &args)
+        self.words.say("clinic-lift-no-effect", &args)
     }
 
     /// "Left hip flexion reaches 96°; 90° is allowed."
@@ -228,8 +238,8 @@ impl<'a> ClinicSpeaker<'a> {
     }
 
     fn joint_motion(&self, joint: Joint, motion: Motion) -> String {
-        let joint = self.words.say(joint_id(joint), &[]);
-        let motion = self.words.say(motion_id(motion), &[]);
+        let joint = self.words.say(&format!("joint-{}", joint.name()), &[]);
+        let motion = self.words.say(&format!("motion-{}", motion.name()), &[]);
         self.words.say("joint-motion", &[("joint", joint.into()), ("motion", motion.into())])
     }
 }
@@ -237,30 +247,4 @@ impl<'a> ClinicSpeaker<'a> {
 #[expect(clippy::cast_precision_loss, reason = "bounds keep values far below 2^53")]
 fn units(n: i64, per_unit: f64) -> f64 {
     n as f64 / per_unit
-}
-
-fn joint_id(joint: Joint) -> &'static str {
-    match joint {
-        Joint::Hip => "joint-hip",
-        Joint::Knee => "joint-knee",
-        Joint::Ankle => "joint-ankle",
-        Joint::Shoulder => "joint-shoulder",
-        Joint::Elbow => "joint-elbow",
-        Joint::Trunk => "joint-trunk",
-    }
-}
-
-fn motion_id(motion: Motion) -> &'static str {
-    match motion {
-        Motion::Flexion => "motion-flexion",
-        Motion::Extension => "motion-extension",
-        Motion::Abduction => "motion-abduction",
-        Motion::Adduction => "motion-adduction",
-        Motion::InternalRotation => "motion-internal-rotation",
-        Motion::ExternalRotation => "motion-external-rotation",
-        Motion::Dorsiflexion => "motion-dorsiflexion",
-        Motion::Plantarflexion => "motion-plantarflexion",
-        Motion::SideBending => "motion-side-bending",
-        Motion::Twisting => "motion-twisting",
-    }
 }

@@ -59,7 +59,9 @@ fn bound_property(name: &str, property: &mut Value) {
         "up_effort_at_most" => Some(&bounds::EFFORT),
         "working_percent" | "other_percent" => Some(&bounds::WEIGHT_PERCENT),
         "rest_stop_today_at" | "slow_at" | "easier_at" | "stop_exercise_at" | "stop_today_at"
-        | "rise_stop_exercise" | "next_morning_rise" | "up_pain_at_most" | "down_pain_over" => Some(&bounds::PAIN),
+        | "rise_stop_exercise" | "next_morning_rise" | "up_pain_at_most" | "down_pain_over" => {
+            Some(&bounds::PAIN)
+        }
         _ => bounds::ALL.iter().find(|bound| bound.name == name),
     };
     let numeric = |value: &Value| {

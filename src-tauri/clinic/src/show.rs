@@ -1,7 +1,7 @@
 //! What a signed file says, after everything in it was verified.
 
 use chrono::{DateTime, NaiveDate, Utc};
-use sendaluna_core::precaution::{End, Standing};
+use sendaluna_core::precaution::{End, Standing, Who};
 use sendaluna_exchange::letter::LetterCode;
 use sendaluna_exchange::receive::Received;
 use serde::Serialize;
@@ -60,6 +60,10 @@ pub struct PrecautionView {
     pub until_lifted: bool,
 }
 
+fn who(who: &Who) -> String {
+    format!("{} ({})", who.name, who.role.pick([]))
+}
+
 /// What a verified file says.
 pub fn show(received: &Received) -> FileView {
     let accepted: Vec<_> = received.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
@@ -76,7 +80,7 @@ pub fn show(received: &Received) -> FileView {
             .iter()
             .map(|signer| SignerView {
                 id: signer.id.to_string(),
-                said: signer.said(),
+                said: who(&signer.who()),
                 thumbprint: signer.key.thumbprint().to_string(),
                 revoked: signer.revoked.is_some(),
             })
@@ -93,7 +97,7 @@ pub fn show(received: &Received) -> FileView {
             .iter()
             .map(|s| StatementView {
                 digest: s.digest.to_string(),
-                signer: s.signer.clone(),
+                signer: who(&s.signer),
                 sets: s.doc.precautions.len(),
                 lifts: s.doc.lifts.len(),
                 may_lift: s.may_lift,
@@ -104,7 +108,7 @@ pub fn show(received: &Received) -> FileView {
             .iter()
             .map(|p| PrecautionView {
                 id: p.precaution.id.to_string(),
-                set_by: p.set_by.clone(),
+                set_by: who(&p.set_by),
                 opens: p.opens,
                 until_lifted: matches!(p.precaution.ends, End::UntilLifted { .. }),
             })

@@ -65,10 +65,10 @@ pub fn sign_statement(
     signer.check(doc.issued_at, now.date_naive())?;
     let sets = doc.none || !doc.precautions.is_empty() || !doc.movements_seen.is_empty();
     if sets && !signer.may(Right::SetPrecautions) {
-        return Err(ClinicError::NoRight(signer.said()));
+        return Err(ClinicError::NoRight(signer.name.clone()));
     }
     let lifts_without_right = if signer.may(Right::LiftPrecautions) { 0 } else { doc.lifts.len() };
-    Ok(SignedStatement { part: sign::statement(&doc, key), signer: signer.said(), lifts_without_right })
+    Ok(SignedStatement { part: sign::statement(&doc, key), signer: signer.name.clone(), lifts_without_right })
 }
 
 /// What a plan is checked and signed with.
@@ -135,7 +135,7 @@ impl Ground {
         }
         let signer = signer(&self.signers, key)?;
         if !signer.may(Right::WritePlans) {
-            return Err(ClinicError::NoRight(signer.said()));
+            return Err(ClinicError::NoRight(signer.name.clone()));
         }
         let doc = self.fill(doc, library, moment(now))?;
         let statements = self.statements.iter().map(|(_, part)| part.clone()).collect();

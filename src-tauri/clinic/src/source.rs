@@ -47,8 +47,8 @@ pub struct SignerSource {
     pub id: SignerId,
     /// What patients read.
     pub name: String,
-    /// Surgeon, therapist.
-    pub role: String,
+    /// Surgeon, therapist; by language.
+    pub role: Text,
     /// The public key, or …
     #[serde(default)]
     pub key: Option<PublicKey>,

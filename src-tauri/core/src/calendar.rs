@@ -351,11 +351,7 @@ impl Asked<'_> {
         let Some(yesterday) = day.pred_opt() else { return 0 };
         let done_yesterday = self.history.times(&item.id, yesterday) > 0;
         let done_this_week = self.history.days_done(&item.id, first, yesterday);
-        if done_yesterday || done_this_week >= usize::from(days) {
-            0
-        } else {
-            times.into()
-        }
+        if done_yesterday || done_this_week >= usize::from(days) { 0 } else { times.into() }
     }
 }
 

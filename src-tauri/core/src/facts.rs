@@ -194,6 +194,20 @@ pub enum Joint {
     Trunk,
 }
 
+impl Joint {
+    /// The name, as documents write it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Hip => "hip",
+            Self::Knee => "knee",
+            Self::Ankle => "ankle",
+            Self::Shoulder => "shoulder",
+            Self::Elbow => "elbow",
+            Self::Trunk => "trunk",
+        }
+    }
+}
+
 /// A direction of movement at a joint.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -229,6 +243,18 @@ pub enum Axis {
 }
 
 impl Axis {
+    /// The direction that it is named by.
+    pub fn positive(self) -> Motion {
+        match self {
+            Self::Flexion => Motion::Flexion,
+            Self::Abduction => Motion::Abduction,
+            Self::InternalRotation => Motion::InternalRotation,
+            Self::Dorsiflexion => Motion::Dorsiflexion,
+            Self::SideBending => Motion::SideBending,
+            Self::Twisting => Motion::Twisting,
+        }
+    }
+
     /// Whether a joint has this axis.
     pub fn is_of(self, joint: Joint) -> bool {
         match self {
@@ -241,6 +267,22 @@ impl Axis {
 }
 
 impl Motion {
+    /// The name, as documents write it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Flexion => "flexion",
+            Self::Extension => "extension",
+            Self::Abduction => "abduction",
+            Self::Adduction => "adduction",
+            Self::InternalRotation => "internal-rotation",
+            Self::ExternalRotation => "external-rotation",
+            Self::Dorsiflexion => "dorsiflexion",
+            Self::Plantarflexion => "plantarflexion",
+            Self::SideBending => "side-bending",
+            Self::Twisting => "twisting",
+        }
+    }
+
     /// The axis this direction lies on.
     pub fn axis(self) -> Axis {
         match self {

@@ -10,7 +10,7 @@ use crate::ids::{ItemId, MovementId, PrecautionId};
 use crate::library::{Found, Library};
 use crate::plan::Plan;
 use crate::plan::doc::{Dose, Item};
-use crate::precaution::{InForce, Precaution, Standing};
+use crate::precaution::{InForce, Precaution, Standing, Who};
 
 mod breach;
 mod walk;
@@ -99,7 +99,7 @@ pub enum Cause {
         /// The precaution.
         precaution: Box<Precaution>,
         /// Who set it.
-        set_by: String,
+        set_by: Who,
         /// By how much the exercise breaks it.
         measured: Measured,
     },
@@ -230,7 +230,7 @@ pub struct DayRule {
     /// The precaution it is.
     pub precaution: Precaution,
     /// Who set it.
-    pub set_by: String,
+    pub set_by: Who,
     /// The first day on which it no longer holds, as [`NotYet::opens`].
     pub opens: Option<NaiveDate>,
 }

@@ -300,13 +300,23 @@ pub struct Lift {
     pub from: Option<NaiveDate>,
 }
 
+/// Somebody who signs, as patients read it: "Dr A. Example (surgeon)".
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Who {
+    /// The name.
+    pub name: String,
+    /// Surgeon, therapist.
+    pub role: Text,
+}
+
 /// A statement that was accepted, with what its signer had the right to.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Accepted {
     /// Digest of the signed part.
     pub digest: Digest,
-    /// Who signed, as people call them.
-    pub signer: String,
+    /// Who signed.
+    pub signer: Who,
     /// Could set precautions.
     pub may_set: bool,
     /// Could lift precautions.
@@ -321,7 +331,7 @@ pub struct InForce {
     /// The precaution.
     pub precaution: Precaution,
     /// Who set it.
-    pub set_by: String,
+    pub set_by: Who,
     /// The first day on which it no longer holds; `None` while it is open-ended.
     pub opens: Option<NaiveDate>,
 }
@@ -332,9 +342,9 @@ pub struct IgnoredLift {
     /// Which precaution.
     pub precaution: PrecautionId,
     /// Who tried.
-    pub by: String,
+    pub by: Who,
     /// Who had set it, if it is known.
-    pub set_by: Option<String>,
+    pub set_by: Option<Who>,
 }
 
 /// Everything that accepted statements add up to.
@@ -354,7 +364,7 @@ impl Standing {
     /// Adds up statements. Their order does not matter, and absence never lifts anything. Should
     /// one id ever come with two contents, both stand.
     pub fn of(statements: &[Accepted]) -> Self {
-        let mut set: BTreeMap<&PrecautionId, Vec<(&Precaution, &str)>> = BTreeMap::new();
+        let mut set: BTreeMap<&PrecautionId, Vec<(&Precaution, &Who)>> = BTreeMap::new();
         let mut lifted: BTreeMap<&PrecautionId, Option<NaiveDate>> = BTreeMap::new();
         let mut standing = Self::default();
         let mut ordered: Vec<&Accepted> = statements.iter().collect();
@@ -385,7 +395,7 @@ impl Standing {
                 standing.ignored_lifts.push(IgnoredLift {
                     precaution: lift.precaution.clone(),
                     by: statement.signer.clone(),
-                    set_by: set.get(&lift.precaution).map(|set| set[0].1.to_string()),
+                    set_by: set.get(&lift.precaution).map(|set| set[0].1.clone()),
                 });
             }
         }
@@ -395,7 +405,7 @@ impl Standing {
             .map(|(precaution, set_by)| InForce {
                 opens: opening_day(precaution, lifted.get(&precaution.id)),
                 precaution: precaution.clone(),
-                set_by: set_by.to_string(),
+                set_by: set_by.clone(),
             })
             .collect();
         standing

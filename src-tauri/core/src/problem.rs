@@ -1,6 +1,7 @@
 //! Problems found in a document, each with its place. All are reported at once.
 
 use crate::bounds::Bound;
+use crate::facts::{Joint, Motion};
 
 /// One problem: a stable code, where it is, and what fills its message (`problem-<code>`).
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -48,7 +49,8 @@ impl Problems {
         "repeated-day",
         "zone-unknown",
         "episode-differs",
-        "person-differs", "statement-none",
+        "person-differs",
+        "statement-none",
     ];
 
     /// Walks one step into a field.
@@ -78,6 +80,12 @@ impl Problems {
             place.push_str(field);
         }
         self.found.push(Problem { code, place, args });
+    }
+
+    /// Notes that a joint does not move so.
+    pub fn add_joint_motion(&mut self, field: &str, joint: Joint, motion: Motion) {
+        let names = vec![("joint", joint.name().to_string()), ("motion", motion.name().to_string())];
+        self.add(field, "joint-motion", names);
     }
 
     /// Checks a number against its bounds.

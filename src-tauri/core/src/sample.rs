@@ -2,13 +2,15 @@
 
 use chrono::NaiveDate;
 
+use crate::digest::Digest;
 use crate::facts::{ItemSide, Manner, OperatedSide, Performed};
 use crate::ids::{EpisodeId, MovementId, PrecautionId};
 use crate::library::Library;
 use crate::plan::Plan;
 use crate::plan::doc::PlanDoc;
-use crate::precaution::{Accepted, End, InForce, Precaution, PrecautionSide, Rule, Standing, StatementDoc};
-use crate::digest::Digest;
+use crate::precaution::{
+    Accepted, End, InForce, Precaution, PrecautionSide, Rule, Standing, StatementDoc, Who,
+};
 use crate::text::{Lang, Text};
 
 pub fn date(text: &str) -> NaiveDate {
@@ -72,7 +74,11 @@ pub fn statement(precautions: Vec<Precaution>) -> Accepted {
         releases_set_backs_until: None,
     };
     let digest = Digest::of(format!("{doc:?}").as_bytes());
-    Accepted { digest, signer: "A surgeon".into(), may_set: true, may_lift: true, doc }
+    Accepted { digest, signer: who("A surgeon"), may_set: true, may_lift: true, doc }
+}
+
+pub fn who(name: &str) -> Who {
+    Who { name: name.into(), role: words("surgeon") }
 }
 
 pub fn in_force(precaution: Precaution) -> InForce {

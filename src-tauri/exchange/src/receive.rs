@@ -155,7 +155,7 @@ pub fn read_statement(
     signer.check(doc.issued_at, today)?;
     let sets = doc.none || !doc.precautions.is_empty() || !doc.movements_seen.is_empty();
     if sets && !signer.may(Right::SetPrecautions) {
-        return Err(Refusal::SignerWithoutRight(signer.said()));
+        return Err(Refusal::SignerWithoutRight(signer.name.clone()));
     }
     if let Some(problem) = problems(&doc).first() {
         return Err(Refusal::Invalid(problem.place.clone()));
@@ -163,7 +163,7 @@ pub fn read_statement(
     let part = Part::new(text);
     let accepted = Accepted {
         digest: part.digest,
-        signer: signer.said(),
+        signer: signer.who(),
         may_set: signer.may(Right::SetPrecautions),
         may_lift: signer.may(Right::LiftPrecautions),
         doc,
@@ -176,7 +176,7 @@ fn read_plan(text: String, signers: &SignersDoc, today: NaiveDate) -> Result<(Pl
     let signer = signer_of(&unverified, signers)?;
     let doc: PlanDoc = unverified.verify(&signer.key)?;
     if !signer.may(Right::WritePlans) {
-        return Err(Refusal::SignerWithoutRight(signer.said()));
+        return Err(Refusal::SignerWithoutRight(signer.name.clone()));
     }
     let issued_at = doc.head.issued_at.ok_or_else(|| Refusal::Invalid("head.issued_at".into()))?;
     signer.check(issued_at, today)?;

@@ -7,8 +7,9 @@ use sendaluna_core::bounds;
 use sendaluna_core::digest::Digest;
 use sendaluna_core::ids::SignerId;
 use sendaluna_core::plan::FORMAT;
+use sendaluna_core::precaution::Who;
 use sendaluna_core::problem::{Problem, Problems};
-use sendaluna_core::text::has_hidden_characters;
+use sendaluna_core::text::{Text, has_hidden_characters};
 use serde::{Deserialize, Serialize};
 
 use crate::jws::{PartKind, Unverified};
@@ -45,8 +46,8 @@ pub struct Signer {
     pub id: SignerId,
     /// What patients read.
     pub name: String,
-    /// Surgeon, therapist.
-    pub role: String,
+    /// Surgeon, therapist; by language.
+    pub role: Text,
     /// The key.
     pub key: PublicKey,
     /// The first day of signing.
@@ -81,21 +82,21 @@ impl Signer {
     }
 
     /// Name and role, as patients read them.
-    pub fn said(&self) -> String {
-        format!("{}, {}", self.name, self.role)
+    pub fn who(&self) -> Who {
+        Who { name: self.name.clone(), role: self.role.clone() }
     }
 
     /// Refuses a signature of this person at a moment, seen today.
     pub fn check(&self, issued_at: DateTime<Utc>, today: NaiveDate) -> Result<(), Refusal> {
         let issued = issued_at.date_naive();
         if self.revoked.is_some() {
-            return Err(Refusal::SignerRevoked(self.said()));
+            return Err(Refusal::SignerRevoked(self.name.clone()));
         }
         if issued < self.from || today < self.from {
-            return Err(Refusal::SignerNotYetValid(self.said()));
+            return Err(Refusal::SignerNotYetValid(self.name.clone()));
         }
         if self.until.is_some_and(|until| issued > until) {
-            return Err(Refusal::SignerExpired(self.said()));
+            return Err(Refusal::SignerExpired(self.name.clone()));
         }
         Ok(())
     }
@@ -130,7 +131,12 @@ impl SignersDoc {
         let mut keys = BTreeSet::from([self.clinic_key.to_string()]);
         p.each("signers", &self.signers, |p, signer| {
             check_words(p, "name", &signer.name);
-            check_words(p, "role", &signer.role);
+            for (lang, words) in signer.role.iter() {
+                check_words(p, &format!("role.{lang}"), words);
+            }
+            if signer.role.iter().next().is_none() {
+                p.add("role", "empty-text", vec![]);
+            }
             if !ids.insert(signer.id.clone()) {
                 p.add("id", "repeated-id", vec![("id", signer.id.to_string())]);
             }

@@ -28,7 +28,9 @@ fn done(days: &[(&str, &str, u16)]) -> History {
 #[test]
 fn weeks_are_counted_from_day_zero() {
     let zero = date("2026-03-02");
-    for (day, week) in [("2026-03-02", 1), ("2026-03-08", 1), ("2026-03-09", 2), ("2026-05-24", 12), ("2026-05-25", 13)] {
+    for (day, week) in
+        [("2026-03-02", 1), ("2026-03-08", 1), ("2026-03-09", 2), ("2026-05-24", 12), ("2026-05-25", 13)]
+    {
         assert_eq!(week_of(zero, date(day)), Some(week), "{day}");
     }
     assert_eq!(week_of(zero, date("2026-03-01")), None);

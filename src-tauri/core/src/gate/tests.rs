@@ -17,7 +17,8 @@ fn range(joint: Joint, motion: Motion, most_deg: f64) -> Rule {
 
 #[test]
 fn a_family_is_shut_whole() {
-    let family = || Rule::Movement { family: crate::ids::FamilyId::new("straight-leg-raise").expect("an id") };
+    let family =
+        || Rule::Movement { family: crate::ids::FamilyId::new("straight-leg-raise").expect("an id") };
     for shut in ["straight-leg-raise", "straight-leg-raise-cuff", "standing-straight-hip-flexion"] {
         assert!(breaks(family(), &left(shut)), "{shut}");
         // The precaution is about the left; the right leg may.
@@ -50,7 +51,8 @@ fn a_joint_that_is_not_mentioned_rests_at_neutral() {
 
 #[test]
 fn conditions_narrow_a_range() {
-    let only = |only: Vec<Only>| Rule::Range { joint: Joint::Knee, motion: Motion::Flexion, most_deg: 5.0, only };
+    let only =
+        |only: Vec<Only>| Rule::Range { joint: Joint::Knee, motion: Motion::Flexion, most_deg: 5.0, only };
     let prop = left("heel-prop");
     assert!(prop.ranges.iter().all(|r| r.joint != Joint::Knee || r.drive == Drive::Passive));
     assert!(breaks(only(vec![]), &prop));
@@ -80,7 +82,8 @@ fn ranges_together_are_shut_only_together() {
 
 #[test]
 fn no_active_hip_abduction_shuts_the_stance_leg_too() {
-    let action = |assisted_allowed| Rule::Action { joint: Joint::Hip, motion: Motion::Abduction, assisted_allowed };
+    let action =
+        |assisted_allowed| Rule::Action { joint: Joint::Hip, motion: Motion::Abduction, assisted_allowed };
     for shut in ["side-lying-abduction", "clam", "standing-abduction"] {
         assert!(breaks(action(false), &left(shut)), "{shut}");
     }
@@ -210,7 +213,12 @@ fn resistance_brace_spine_and_daily_rules() {
 
 #[test]
 fn the_clinic_is_warned_within_ten_degrees_of_a_limit() {
-    let near = |most| near_limit(&precaution("a", range(Joint::Knee, Motion::Flexion, most), through("2026-05-24")), &left("heel-slide"));
+    let near = |most| {
+        near_limit(
+            &precaution("a", range(Joint::Knee, Motion::Flexion, most), through("2026-05-24")),
+            &left("heel-slide"),
+        )
+    };
     assert_eq!(near(89.9), None, "beyond the limit is a breach, not a warning");
     assert!(near(90.0).is_some() && near(99.9).is_some());
     assert_eq!(near(100.0), None);
@@ -315,7 +323,9 @@ fn the_clinics_own_movement_counts_once_it_was_seen() {
     let plan = Plan::new(plan_doc).expect("valid");
     let open = |standing: &Standing| {
         let gates = Gates { plan: &plan, library: &library, standing, tightened: &[] };
-        gates.item(&plan.doc().items[0], &plan.doc().items[0].dose, &GateDay::new(date("2026-03-05"))).is_open()
+        gates
+            .item(&plan.doc().items[0], &plan.doc().items[0].dose, &GateDay::new(date("2026-03-05")))
+            .is_open()
     };
     assert!(open(&Standing::default()), "no precaution stands");
     let mut standing = statement_of(vec![precaution("a", Rule::Resistance {}, through("2026-05-24"))]);
@@ -334,14 +344,18 @@ fn the_walk_finds_every_day_on_which_a_gate_is_shut() {
         assert_eq!((c.from, c.through), (Some(date("2026-03-02")), Some(date("2026-04-10"))));
     }
     for stage in &plan.doc().stages {
-        let (first, last) = crate::calendar::week_span(date("2026-03-02"), stage.from_week, stage.through_week);
+        let (first, last) =
+            crate::calendar::week_span(date("2026-03-02"), stage.from_week, stage.through_week);
         for entry in &stage.items {
             let item = plan.item(&entry.item).expect("in the sample");
             for day in first.iter_days().take_while(|day| *day <= last) {
                 let gates = Gates { plan: &plan, library: &library, standing: &standing, tightened: &[] };
                 let shut = !gates.item(item, entry.dose(item), &GateDay::new(day)).is_open();
                 let walked = found.contradictions.iter().any(|c| {
-                    c.item == item.id && c.movement == item.movement && c.from <= Some(day) && Some(day) <= c.through
+                    c.item == item.id
+                        && c.movement == item.movement
+                        && c.from <= Some(day)
+                        && Some(day) <= c.through
                 });
                 assert_eq!(shut, walked, "{} on {day}", item.id);
             }
@@ -350,13 +364,26 @@ fn the_walk_finds_every_day_on_which_a_gate_is_shut() {
 }
 
 fn any_rule() -> impl Strategy<Value = Rule> {
-    let joint = prop_oneof![Just((Joint::Hip, Motion::Flexion)), Just((Joint::Knee, Motion::Flexion)),
-        Just((Joint::Hip, Motion::Abduction)), Just((Joint::Knee, Motion::Extension)), Just((Joint::Hip, Motion::Adduction))];
+    let joint = prop_oneof![
+        Just((Joint::Hip, Motion::Flexion)),
+        Just((Joint::Knee, Motion::Flexion)),
+        Just((Joint::Hip, Motion::Abduction)),
+        Just((Joint::Knee, Motion::Extension)),
+        Just((Joint::Hip, Motion::Adduction))
+    ];
     prop_oneof![
-        (joint.clone(), -40.0f64..120.0).prop_map(|((joint, motion), most_deg)| range(joint, motion, most_deg)),
-        (joint.clone(), any::<bool>())
-            .prop_map(|((joint, motion), assisted_allowed)| Rule::Action { joint, motion, assisted_allowed }),
-        (joint, 0.0f64..1.0).prop_map(|((joint, motion), most_nm_per_kg)| Rule::Moment { joint, motion, most_nm_per_kg }),
+        (joint.clone(), -40.0f64..120.0)
+            .prop_map(|((joint, motion), most_deg)| range(joint, motion, most_deg)),
+        (joint.clone(), any::<bool>()).prop_map(|((joint, motion), assisted_allowed)| Rule::Action {
+            joint,
+            motion,
+            assisted_allowed
+        }),
+        (joint, 0.0f64..1.0).prop_map(|((joint, motion), most_nm_per_kg)| Rule::Moment {
+            joint,
+            motion,
+            most_nm_per_kg
+        }),
         Just(Rule::Resistance {}),
         Just(Rule::Brace { brace: words("the splint") }),
         Just(Rule::Position { not: ForbiddenPosition::Supine }),
@@ -370,15 +397,14 @@ fn any_rule() -> impl Strategy<Value = Rule> {
 }
 
 fn any_precaution() -> impl Strategy<Value = Precaution> {
-    let side = prop_oneof![Just(PrecautionSide::Left), Just(PrecautionSide::Right), Just(PrecautionSide::Both)];
+    let side =
+        prop_oneof![Just(PrecautionSide::Left), Just(PrecautionSide::Right), Just(PrecautionSide::Both)];
     let ends = prop_oneof![
         (0u64..150).prop_map(|n| End::Through { day: date("2026-03-02") + Days::new(n), week: None }),
         Just(End::UntilLifted { not_before: None, week: None }),
     ];
-    (any_rule(), side, ends, 0u32..10_000).prop_map(|(rule, side, ends, n)| Precaution {
-        side,
-        ..precaution(&format!("p{n}"), rule, ends)
-    })
+    (any_rule(), side, ends, 0u32..10_000)
+        .prop_map(|(rule, side, ends, n)| Precaution { side, ..precaution(&format!("p{n}"), rule, ends) })
 }
 
 proptest! {
@@ -425,6 +451,9 @@ fn day_rules_stand_on_their_days() {
     assert_eq!(on("2026-04-12").len(), 1);
     assert_eq!(on("2026-04-12")[0].opens, Some(date("2026-04-13")));
     assert!(on("2026-04-13").is_empty());
-    assert_eq!(in_force(precaution("x", Rule::Resistance {}, through("2026-04-12"))).set_by, "A surgeon");
+    assert_eq!(
+        in_force(precaution("x", Rule::Resistance {}, through("2026-04-12"))).set_by.name,
+        "A surgeon"
+    );
     assert_eq!(Side::Left.opposite(), Side::Right);
 }

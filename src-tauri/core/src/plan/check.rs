@@ -363,23 +363,12 @@ fn check_own(p: &mut Problems, langs: &[Lang], own: &OwnMovement) {
             p.bound("from_deg", &bounds::DEG, range.from_deg);
             p.bound("to_deg", &bounds::DEG, range.to_deg);
             if !range.axis.is_of(range.joint) {
-                p.add(
-                    "axis",
-                    "joint-motion",
-                    vec![("motion", format!("{:?}", range.axis)), ("joint", format!("{:?}", range.joint))],
-                );
+                p.add_joint_motion("axis", range.joint, range.axis.positive());
             }
         });
         p.each("actions", &own.movement.facts.actions, |p, action| {
             if !action.motion.axis().is_of(action.joint) {
-                p.add(
-                    "motion",
-                    "joint-motion",
-                    vec![
-                        ("motion", format!("{:?}", action.motion)),
-                        ("joint", format!("{:?}", action.joint)),
-                    ],
-                );
+                p.add_joint_motion("motion", action.joint, action.motion);
             }
         });
         p.each("moments", &own.movement.facts.moments, |p, moment| {

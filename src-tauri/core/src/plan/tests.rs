@@ -20,16 +20,16 @@ fn each_fault_is_found_at_its_place() {
     assert_eq!(problem_of(|d| d.items[1].dose.sets = 0), one("out-of-bounds", "items[1].dose.sets"));
     assert_eq!(problem_of(|d| d.items[1].dose.minutes = Some(3)), one("one-amount", "items[1].dose"));
     assert_eq!(problem_of(|d| d.items[1].dose.tempo = None), one("tempo-missing", "items[1].dose.tempo"));
-    assert_eq!(problem_of(|d| d.stages[0].through_week = 0), vec![
-        ("out-of-bounds", "stages[0].through_week".to_string()),
-        ("weeks-reversed", "stages[0].through_week".to_string()),
-    ]);
+    assert_eq!(
+        problem_of(|d| d.stages[0].through_week = 0),
+        vec![
+            ("out-of-bounds", "stages[0].through_week".to_string()),
+            ("weeks-reversed", "stages[0].through_week".to_string()),
+        ]
+    );
     assert_eq!(
         problem_of(|d| d.items[2].id = d.items[1].id.clone()),
-        vec![
-            ("repeated-id", "items[2]".to_string()),
-            ("unknown-id", "stages[0].items[2].item".to_string()),
-        ]
+        vec![("repeated-id", "items[2]".to_string()), ("unknown-id", "stages[0].items[2].item".to_string()),]
     );
     assert_eq!(problem_of(|d| d.pain.easier_at = 3), one("pain-order", "pain.easier_at"));
     assert_eq!(problem_of(|d| d.pain.stop_today_at = 11), one("out-of-bounds", "pain.stop_today_at"));

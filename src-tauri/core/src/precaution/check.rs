@@ -1,6 +1,7 @@
 //! What can be wrong with a statement's content.
 
 use crate::bounds;
+use crate::facts::{Joint, Motion};
 use crate::plan::check::{check_text, unique};
 use crate::precaution::{Precaution, Rule, StatementDoc};
 use crate::problem::{Problem, Problems};
@@ -32,13 +33,9 @@ pub fn problems(doc: &StatementDoc) -> Vec<Problem> {
 }
 
 fn check_rule(p: &mut Problems, precaution: &Precaution) {
-    let joint_has = |p: &mut Problems, joint: crate::facts::Joint, motion: crate::facts::Motion| {
+    let joint_has = |p: &mut Problems, joint: Joint, motion: Motion| {
         if !motion.axis().is_of(joint) {
-            p.add(
-                "motion",
-                "joint-motion",
-                vec![("motion", format!("{motion:?}")), ("joint", format!("{joint:?}"))],
-            );
+            p.add_joint_motion("motion", joint, motion);
         }
     };
     match &precaution.rule {

@@ -11,7 +11,7 @@ fn lifting(lifts: Vec<Lift>, may_lift: bool) -> Accepted {
     accepted.doc.lifts = lifts;
     accepted.may_lift = may_lift;
     accepted.may_set = false;
-    accepted.signer = "A therapist".into();
+    accepted.signer = crate::sample::who("A therapist");
     accepted.digest = Digest::of(b"lifting");
     accepted
 }
@@ -25,10 +25,11 @@ fn through_week_12_opens_on_day_84() {
     let zero = date("2026-03-02");
     let last = crate::calendar::last_day_of_week(zero, 12);
     assert_eq!(last, date("2026-05-24"));
-    let standing = Standing::of(&[statement(vec![precaution("a", Rule::Resistance {}, End::Through {
-        day: last,
-        week: Some(12),
-    })])]);
+    let standing = Standing::of(&[statement(vec![precaution(
+        "a",
+        Rule::Resistance {},
+        End::Through { day: last, week: Some(12) },
+    )])]);
     assert_eq!(opens(&standing), [Some(date("2026-05-25"))]);
 }
 
@@ -38,7 +39,7 @@ fn absence_never_lifts_and_a_lift_needs_its_right() {
     let without = Standing::of(&[set.clone(), lifting(vec![lift("a", None)], false)]);
     assert_eq!(opens(&without), [Some(date("2026-05-25"))]);
     assert_eq!(without.ignored_lifts.len(), 1);
-    assert_eq!(without.ignored_lifts[0].set_by.as_deref(), Some("A surgeon"));
+    assert_eq!(without.ignored_lifts[0].set_by.as_ref().map(|who| who.name.as_str()), Some("A surgeon"));
     let with = Standing::of(&[set, lifting(vec![lift("a", Some("2026-04-01"))], true)]);
     assert_eq!(opens(&with), [Some(date("2026-04-01"))]);
     assert!(with.ignored_lifts.is_empty());
@@ -72,12 +73,16 @@ fn one_id_with_two_contents_stands_twice() {
 
 #[test]
 fn a_statement_says_what_it_lacks() {
-    let mut doc = statement(vec![precaution("a", Rule::Together { ranges: vec![] }, through("2026-05-24"))]).doc;
+    let mut doc =
+        statement(vec![precaution("a", Rule::Together { ranges: vec![] }, through("2026-05-24"))]).doc;
     let found: Vec<_> = problems(&doc).into_iter().map(|p| (p.code, p.place)).collect();
-    assert_eq!(found, [
-        ("unknown-id", "precautions[0].episode".to_string()),
-        ("no-conditions", "precautions[0].rule.ranges".to_string()),
-    ]);
+    assert_eq!(
+        found,
+        [
+            ("unknown-id", "precautions[0].episode".to_string()),
+            ("no-conditions", "precautions[0].rule.ranges".to_string()),
+        ]
+    );
     doc.none = true;
     assert!(problems(&doc).iter().any(|p| p.code == "none-and-some"));
     doc.precautions.clear();

@@ -109,13 +109,8 @@ fn a_session_adds_up_and_corrections_only_go_down() {
 
 #[test]
 fn remembered_is_kept_apart_from_counted() {
-    let by_hand = Body::DoneByHand {
-        item: item(),
-        day: date("2026-03-04"),
-        sets: 2,
-        each: 8,
-        against_gate: true,
-    };
+    let by_hand =
+        Body::DoneByHand { item: item(), day: date("2026-03-04"), sets: 2, each: 8, against_gate: true };
     let state = State::of(&chain(vec![by_hand]));
     let day = state.items[&item()][&date("2026-03-04")];
     assert_eq!((day.counted, day.remembered, day.against_gate), (0, 1, true));

@@ -1,7 +1,7 @@
 //! Precaution statements, as signed. None ever goes: absence never lifts.
 
 use rusqlite::{Connection, params};
-use sendaluna_core::precaution::{Accepted, StatementDoc};
+use sendaluna_core::precaution::{Accepted, StatementDoc, Who};
 
 use crate::error::StoreError;
 use crate::tables::digest;
@@ -38,6 +38,7 @@ pub fn all(db: &Connection) -> Result<Vec<Row>, StoreError> {
     rows.map(|row| {
         let (d, signer, may_set, may_lift, doc, part): (String, String, bool, bool, String, String) = row?;
         let doc: StatementDoc = serde_json::from_str(&doc).map_err(|_| StoreError::NotReadable)?;
+        let signer: Who = serde_json::from_str(&signer).map_err(|_| StoreError::NotReadable)?;
         Ok(Row { accepted: Accepted { digest: digest(&d)?, signer, may_set, may_lift, doc }, part })
     })
     .collect()
@@ -46,11 +47,12 @@ pub fn all(db: &Connection) -> Result<Vec<Row>, StoreError> {
 /// Keeps a statement.
 pub fn put(db: &Connection, row: &Row) -> Result<(), StoreError> {
     let said = &row.accepted;
-    let doc = serde_json::to_string(&said.doc).map_err(|_| StoreError::NotReadable)?;
+    let json = |value: serde_json::Result<String>| value.map_err(|_| StoreError::NotReadable);
+    let (doc, signer) = (json(serde_json::to_string(&said.doc))?, json(serde_json::to_string(&said.signer))?);
     db.execute(
         "INSERT INTO statements (digest, signer, may_set, may_lift, doc, part) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
          ON CONFLICT (digest) DO NOTHING",
-        params![said.digest.to_string(), said.signer, said.may_set, said.may_lift, doc, row.part],
+        params![said.digest.to_string(), signer, said.may_set, said.may_lift, doc, row.part],
     )?;
     Ok(())
 }

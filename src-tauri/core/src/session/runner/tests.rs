@@ -66,10 +66,22 @@ fn a_set_is_led_second_by_second() {
             other => format!("{at} {other:?}"),
         })
         .collect();
-    assert_eq!(said, [
-        "0 set up 8", "8000 ready", "8000 3", "9000 2", "10000 1", "11000 Out 1/10", "14000 Hold 1/10",
-        "15000 tick 1", "16000 Back 1/10", "19000 done 1", "19000 Pause 1/10",
-    ]);
+    assert_eq!(
+        said,
+        [
+            "0 set up 8",
+            "8000 ready",
+            "8000 3",
+            "9000 2",
+            "10000 1",
+            "11000 Out 1/10",
+            "14000 Hold 1/10",
+            "15000 tick 1",
+            "16000 Back 1/10",
+            "19000 done 1",
+            "19000 Pause 1/10",
+        ]
+    );
     let rests = told.iter().filter(|(_, cue)| matches!(cue, Cue::Rest { .. })).count();
     let sets: Vec<u16> = told
         .iter()
@@ -384,7 +396,9 @@ fn told_in_turn(told: &[Cue], cue: &Cue) -> bool {
         .iter()
         .rev()
         .find_map(|cue| match cue {
-            Cue::SetUp { set, .. } => Some(matches!(set.sides, SidesAtOnce::TurnsFromLeft | SidesAtOnce::TurnsFromRight)),
+            Cue::SetUp { set, .. } => {
+                Some(matches!(set.sides, SidesAtOnce::TurnsFromLeft | SidesAtOnce::TurnsFromRight))
+            }
             _ => None,
         })
         .unwrap_or(false)
