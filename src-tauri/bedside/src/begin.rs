@@ -127,7 +127,7 @@ impl Bedside {
     /// that was never ended is closed as a part.
     pub fn begin(&mut self, only: Option<&ItemId>, by: By, now: &Now) -> Result<Guide, BedsideError> {
         let known = self.known()?;
-        self.check_may_begin(&known, now)?;
+        check_may_begin(&known, now)?;
         let today = known.today(now.at).session_day;
         let chosen = self.chosen(&known, only, now)?;
         let arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
@@ -147,13 +147,13 @@ impl Bedside {
         let session = new_session_id()?;
         let items = arranged.parts.iter().map(|part| part.item.clone()).collect();
         self.record(now, by, Body::SessionStarted { session: session.clone(), items })?;
-        Ok(self.guide(&known, session, today, by, Runner::new(&arranged)))
+        Ok(guide(&known, session, today, by, Runner::new(&arranged)))
     }
 
     /// Goes on with today's open session from the last finished set. Asks every gate again.
     pub fn go_on(&mut self, by: By, now: &Now) -> Result<Guide, BedsideError> {
         let known = self.known()?;
-        self.check_may_begin(&known, now)?;
+        check_may_begin(&known, now)?;
         let today = known.today(now.at).session_day;
         let open = known.state.open_session(today).ok_or(BedsideError::NoOpenSession)?;
         let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
@@ -173,26 +173,7 @@ impl Bedside {
         });
         let session = open.id.clone();
         self.record(now, by, Body::SessionResumed { session: session.clone() })?;
-        Ok(self.guide(&known, session, today, by, runner))
-    }
-
-    fn guide(&self, known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runner) -> Guide {
-        let before = known.state.pain.iter().rev().find(|(on, p)| *on == day && p.moment == Moment::Before);
-        Guide::new(session, by, runner, before.and_then(|(_, pain)| pain.level))
-    }
-
-    fn check_may_begin(&self, known: &Known, now: &Now) -> Result<(), BedsideError> {
-        let today = known.today(now.at).session_day;
-        if known.clock_jump_s(now.at).is_some() {
-            return Err(BedsideError::DateNotConfirmed(today));
-        }
-        if let Some((_, day)) = known.state.must_ring {
-            return Err(BedsideError::MustRing(known.state.signs.get(&day).copied().flatten()));
-        }
-        if !known.state.signs.contains_key(&today) {
-            return Err(BedsideError::SignsNotAsked);
-        }
-        Ok(())
+        Ok(guide(&known, session, today, by, runner))
     }
 
     fn chosen(&self, known: &Known, only: Option<&ItemId>, now: &Now) -> Result<Vec<DueItem>, BedsideError> {
@@ -234,6 +215,25 @@ impl Bedside {
             Gate::Open => Err(BedsideError::NothingDue),
         }
     }
+}
+
+fn guide(known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runner) -> Guide {
+    let before = known.state.pain.iter().rev().find(|(on, p)| *on == day && p.moment == Moment::Before);
+    Guide::new(session, by, runner, before.and_then(|(_, pain)| pain.level))
+}
+
+fn check_may_begin(known: &Known, now: &Now) -> Result<(), BedsideError> {
+    let today = known.today(now.at).session_day;
+    if known.clock_jump_s(now.at).is_some() {
+        return Err(BedsideError::DateNotConfirmed(today));
+    }
+    if let Some((_, tier)) = known.state.must_ring {
+        return Err(BedsideError::MustRing(tier));
+    }
+    if !known.state.signs.contains_key(&today) {
+        return Err(BedsideError::SignsNotAsked);
+    }
+    Ok(())
 }
 
 fn new_session_id() -> Result<SessionId, BedsideError> {

@@ -37,7 +37,7 @@ pub enum BedsideError {
     /// The warning signs were not asked yet today.
     SignsNotAsked,
     /// A warning sign or pain said to ring; the clinic was not spoken to yet.
-    MustRing(Option<Tier>),
+    MustRing(Tier),
     /// No session for so long that the plan says to ring first.
     AwayTooLong,
     /// Only today and yesterday can be recorded from memory.
@@ -68,8 +68,8 @@ impl BedsideError {
             Self::NothingDue,
             Self::DateNotConfirmed(NaiveDate::MIN),
             Self::SignsNotAsked,
-            Self::MustRing(None),
-            Self::MustRing(Some(Tier::Emergency)),
+            Self::MustRing(Tier::RingToday),
+            Self::MustRing(Tier::Emergency),
             Self::AwayTooLong,
             Self::DayTooOld,
             Self::NoOpenSession,
@@ -106,7 +106,7 @@ impl Coded for BedsideError {
             Self::NothingDue => "nothing-due",
             Self::DateNotConfirmed(_) => "date-not-confirmed",
             Self::SignsNotAsked => "signs-not-asked",
-            Self::MustRing(Some(Tier::Emergency)) => "must-ring-emergency",
+            Self::MustRing(Tier::Emergency) => "must-ring-emergency",
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
             Self::DayTooOld => "day-too-old",

@@ -137,18 +137,14 @@ impl Guide {
         done: Option<u16>,
     ) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
-        match done {
-            Some(done) => {
-                let set = self.last_set.clone().ok_or(BedsideError::NotNow)?;
-                let body = Body::SetCorrected { session: self.session.clone(), set, done };
-                home.record(&clock.now(), self.by, body)?;
-                Ok(Vec::new())
-            }
-            None => {
-                let cues = self.runner.end_set()?;
-                self.keep(home, clock, cues)
-            }
-        }
+        let Some(done) = done else {
+            let cues = self.runner.end_set()?;
+            return self.keep(home, clock, cues);
+        };
+        let set = self.last_set.clone().ok_or(BedsideError::NotNow)?;
+        let body = Body::SetCorrected { session: self.session.clone(), set, done };
+        home.record(&clock.now(), self.by, body)?;
+        Ok(Vec::new())
     }
 
     /// Leaves out the rest of the present exercise.

@@ -123,7 +123,7 @@ impl<'a> Speaker<'a> {
                 }
             }
             Some(Amount::Breaths { breaths, .. }) => {
-                sentences.push(say("dose-breaths", &[("n", breaths.into())]))
+                sentences.push(say("dose-breaths", &[("n", breaths.into())]));
             }
             Some(Amount::Minutes(minutes)) => sentences.push(say("dose-minutes", &[("n", minutes.into())])),
             Some(Amount::Steps(steps)) => {
@@ -143,7 +143,7 @@ impl<'a> Speaker<'a> {
                 sentences.push(say("dose-weight", &[("kg", self.words.decimal(*load_kg, 1).into())]));
             }
             Some(Load::Band { name }) => {
-                sentences.push(say("dose-band", &[("band", self.text(name).into())]))
+                sentences.push(say("dose-band", &[("band", self.text(name).into())]));
             }
             None => {}
         }
@@ -222,14 +222,13 @@ impl<'a> Speaker<'a> {
             }
             Cue::AwaitReady { .. } => say("cue-ready", &[]),
             Cue::ChangeSide { set, .. } => say("cue-change-side", &[("side", self.sides(set.sides).into())]),
-            Cue::CountIn { left } => say("cue-number", &[("n", (*left).into())]),
             Cue::Phase { phase, number, seconds, .. } => match phase {
                 Phase::Out => say("cue-out", &[("n", (*number).into())]),
                 Phase::Hold => say("cue-hold", &[("n", (*seconds).into())]),
                 Phase::Back => say("cue-back", &[]),
                 Phase::Pause => None,
             },
-            Cue::Tick { left } => say("cue-number", &[("n", (*left).into())]),
+            Cue::CountIn { left } | Cue::Tick { left } => say("cue-number", &[("n", (*left).into())]),
             Cue::Minute { left, .. } => say("cue-minutes-left", &[("n", (*left).into())]),
             Cue::RepetitionDone { .. } => None,
             Cue::AwaitSteps { steps } => say("cue-steps", &[("n", (*steps).into())]),

@@ -240,7 +240,12 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             let mut answer = written(words, out, said);
             if signed.lifts_without_right > 0 {
                 let who = [("who", signed.signer.as_str().into())];
-                answer.text.push_str(&format!("\n{}", words.say("clinic-lift-without-right", &who)));
+                answer.text = format!(
+                    "{}
+{}",
+                    answer.text,
+                    words.say("clinic-lift-without-right", &who)
+                );
             }
             Ok(answer)
         }
@@ -299,7 +304,7 @@ fn key_new(
     let thumbprint = PublicKey::parse(&public).ok().map(|key| key.thumbprint().to_string());
     let said = json!({ "written": out, "public": public, "public_file": beside, "thumbprint": thumbprint });
     let mut answer = written(words, out, said);
-    answer.text.push_str(&format!("\n{public}"));
+    answer.text = format!("{}\n{public}", answer.text);
     Ok(answer)
 }
 

@@ -102,7 +102,9 @@ fn type_table(text: &mut String, name: &str, definition: &Value) {
         fields(text, "", definition);
     } else if let Some(variants) = variants {
         let _ = writeln!(text, "| value or field | type | bounds | meaning |\n|---|---|---|---|");
-        variants.iter().for_each(|variant| self::variant(text, variant));
+        for one in variants {
+            variant(text, one);
+        }
     } else if let Some(values) = definition.get("enum").and_then(Value::as_array) {
         let listed: Vec<_> =
             values.iter().filter_map(Value::as_str).map(|value| format!("`{value}`")).collect();

@@ -199,11 +199,11 @@ fn check_rests_on(
     signers: &SignersDoc,
     statements: &[(Accepted, Part)],
 ) -> Result<(), Refusal> {
-    let in_file: Vec<Digest> = statements.iter().map(|(_, part)| part.digest).collect();
-    if doc.statements.iter().any(|digest| !in_file.contains(digest)) {
+    let carried: Vec<Digest> = statements.iter().map(|(_, part)| part.digest).collect();
+    if doc.statements.iter().any(|digest| !carried.contains(digest)) {
         return Err(Refusal::StatementMissing);
     }
-    if in_file != doc.statements {
+    if carried != doc.statements {
         return Err(Refusal::StatementExtra);
     }
     let has_looked = |(s, _): &(Accepted, Part)| s.may_set && (s.doc.none || !s.doc.precautions.is_empty());
@@ -231,15 +231,15 @@ fn check_precautions(statements: &[(Accepted, Part)], held: Option<&Held>) -> Re
 
 /// Whoever signs must mean the same operation: same side, and the same day where both know it.
 fn check_episodes(doc: &PlanDoc, statements: &[(Accepted, Part)]) -> Result<(), Refusal> {
-    let differs = |ours: &Episode, theirs: &Episode| {
+    let differs = |ours: &Episode, other: &Episode| {
         let days_differ = matches!(
-            (ours.day_zero, theirs.day_zero),
+            (ours.day_zero, other.day_zero),
             (DayZero::Known { date: a }, DayZero::Known { date: b }) if a != b
         );
-        ours.id == theirs.id && (ours.side != theirs.side || days_differ)
+        ours.id == other.id && (ours.side != other.side || days_differ)
     };
-    let said = statements.iter().flat_map(|(statement, _)| &statement.doc.episodes);
-    if said.into_iter().any(|theirs| doc.episodes.iter().any(|ours| differs(ours, theirs))) {
+    let mut theirs = statements.iter().flat_map(|(statement, _)| &statement.doc.episodes);
+    if theirs.any(|other| doc.episodes.iter().any(|ours| differs(ours, other))) {
         return Err(Refusal::EpisodeDiffers);
     }
     Ok(())
@@ -249,15 +249,15 @@ fn check_episodes(doc: &PlanDoc, statements: &[(Accepted, Part)]) -> Result<(), 
 /// same plan again is a success.
 fn check_revision(plan: &Plan, digest: Digest, held: Option<&Held>) -> Result<bool, Refusal> {
     let Some(held) = held else { return Ok(false) };
-    let head = plan.head();
-    let newest = held.plans.iter().filter(|h| h.plan == head.plan).max_by_key(|h| h.revision);
+    let (id, revision) = (&plan.head().plan, plan.head().revision);
+    let newest = held.plans.iter().filter(|h| h.plan == *id).max_by_key(|h| h.revision);
     let in_force = held.plans.iter().max_by_key(|h| h.issued_at);
     if in_force.is_some_and(|h| h.digest == digest) {
         return Ok(true);
     }
     match newest {
-        Some(h) if head.revision < h.revision => return Err(Refusal::PlanOlder),
-        Some(h) if head.revision == h.revision && digest != h.digest => return Err(Refusal::PlanChanged),
+        Some(h) if revision < h.revision => return Err(Refusal::PlanOlder),
+        Some(h) if revision == h.revision && digest != h.digest => return Err(Refusal::PlanChanged),
         _ => {}
     }
     if in_force.is_some_and(|h| plan.issued_at() <= h.issued_at) {

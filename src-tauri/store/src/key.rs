@@ -22,7 +22,7 @@ impl Key {
         Ok(Self(bytes))
     }
 
-    /// The raw-key form of SQLCipher's `PRAGMA key`, which skips the slow stretching of passphrases.
+    /// The raw-key form of `SQLCipher`'s `PRAGMA key`, which skips the slow stretching of passphrases.
     pub fn pragma(&self) -> Zeroizing<String> {
         Zeroizing::new(format!("x'{}'", hex(&self.0[..])))
     }

@@ -1,4 +1,4 @@
-//! The patient's encrypted record: one SQLCipher database in one data folder.
+//! The patient's encrypted record: one `SQLCipher` database in one data folder.
 //!
 //! One file per table with its queries; all writes go through [`Store::write`]; migrations are only
 //! ever appended, run all-or-nothing after a backup, and a newer file is refused. One program at a

@@ -7,7 +7,7 @@ use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
 use sendaluna_core::record::{Body, By, Event, Stamp, read_chain};
 
 use crate::error::StoreError;
-use crate::key::KeyPort;
+use crate::key::{Key, KeyPort};
 use crate::migrations;
 use crate::tables::{events, pin, plans, settings, signers, statements};
 
@@ -36,8 +36,7 @@ impl Store {
         let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
             | OpenFlags::SQLITE_OPEN_CREATE
             | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-        let mut db = Connection::open_with_flags(&path, flags)?;
-        db.pragma_update(None, "key", key.pragma().as_str())?;
+        let mut db = connect(&path, flags, &key)?;
         if migrations::version(&db)? > all.len() {
             return Err(StoreError::Newer);
         }
@@ -54,8 +53,7 @@ impl Store {
         }
         let key = keys.existing(folder)?;
         let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-        let db = Connection::open_with_flags(&path, flags)?;
-        db.pragma_update(None, "key", key.pragma().as_str())?;
+        let db = connect(&path, flags, &key)?;
         let version = migrations::version(&db)?;
         if version > migrations::ALL.len() {
             return Err(StoreError::Newer);
@@ -121,6 +119,19 @@ impl Store {
     }
 }
 
+#[cfg(test)]
+impl Store {
+    /// How many pages the file has.
+    pub(crate) fn page_count(&self) -> Result<i64, StoreError> {
+        Ok(self.db.pragma_query_value(None, "page_count", |row| row.get(0))?)
+    }
+
+    /// Lets the file grow to so many pages, as a full disk would.
+    pub(crate) fn limit_pages(&self, pages: i64) -> Result<(), StoreError> {
+        Ok(self.db.pragma_update_and_check(None, "max_page_count", pages, |_| Ok(()))?)
+    }
+}
+
 /// A transaction under way.
 pub struct Writer<'a> {
     tx: Transaction<'a>,
@@ -178,6 +189,19 @@ fn lock(folder: &Path) -> Result<File, StoreError> {
         Err(TryLockError::WouldBlock) => Err(StoreError::InUse),
         Err(TryLockError::Error(e)) => Err(e.into()),
     }
+}
+
+/// Opens the file and gives it its key. What goes wrong is said by us, not by the cipher on stderr.
+fn connect(path: &Path, flags: OpenFlags, key: &Key) -> Result<Connection, StoreError> {
+    let db = Connection::open_with_flags(path, flags)?;
+    db.pragma_update_and_check(None, "cipher_log_level", "NONE", |_| Ok(())).or_else(no_answer)?;
+    db.pragma_update(None, "key", key.pragma().as_str())?;
+    Ok(db)
+}
+
+/// Some pragmas answer with a row, some with none.
+fn no_answer(error: rusqlite::Error) -> rusqlite::Result<()> {
+    if error == rusqlite::Error::QueryReturnedNoRows { Ok(()) } else { Err(error) }
 }
 
 fn set_up(db: &Connection) -> Result<(), StoreError> {

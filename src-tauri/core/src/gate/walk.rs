@@ -64,7 +64,9 @@ pub fn walk(doc: &PlanDoc, library: &Library, standing: &Standing) -> Walk {
             let step = Step { doc, library, standing, stage, item, span };
             let movements = [Some(&item.movement), item.easier.as_ref().map(|easier| &easier.movement)];
             for movement in movements.into_iter().flatten() {
-                doses.iter().for_each(|dose| step.look(movement, dose, &mut found));
+                for dose in &doses {
+                    step.look(movement, dose, &mut found);
+                }
             }
         }
     }

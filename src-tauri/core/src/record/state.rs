@@ -71,8 +71,9 @@ pub struct State {
     pub signs: BTreeMap<NaiveDate, Option<Tier>>,
     /// Answers about pain, with their days.
     pub pain: Vec<(NaiveDate, Pain)>,
-    /// The newest stop that said to ring and was not followed by a talk with the clinic.
-    pub must_ring: Option<(DateTime<Utc>, NaiveDate)>,
+    /// Stops that said to ring and were not followed by a talk with the clinic: the newest moment
+    /// and the gravest tier among them.
+    pub must_ring: Option<(DateTime<Utc>, Tier)>,
     /// The newest event's stamp.
     pub newest: Option<Stamp>,
     /// The newest confirmation of the date: when, and for which day.
@@ -107,7 +108,6 @@ impl State {
             Body::PlanReceived { lifts_ignored, .. } => self.lifts_ignored.extend_from_slice(lifts_ignored),
             Body::DateConfirmed { day, .. } => self.date_confirmed = Some((event.stamp.at, *day)),
             Body::SessionStarted { session, items } => self.session_started(session, items, day),
-            Body::SessionResumed { .. } => {}
             Body::SignsAnswered { gravest, .. } => self.signs_answered(event, *gravest),
             Body::PainAnswered { pain, .. } => self.pain_answered(event, pain),
             Body::SetDone { session, record, how } => self.set_done(event, session, record, *how),
@@ -140,7 +140,7 @@ impl State {
             }
             Body::TighteningEnded { item } => self.tightened.retain(|t| t.item != *item),
             Body::SetBack { what, day } => self.set_backs.push((event.stamp.at, *day, *what)),
-            Body::BreakDeclared { .. } => {}
+            Body::SessionResumed { .. } | Body::BreakDeclared { .. } => {}
             Body::SpokeToClinic { .. } => self.must_ring = None,
         }
         self.newest = Some(event.stamp.clone());
@@ -187,15 +187,21 @@ impl State {
             (a, b) => a.or(b),
         };
         if matches!(gravest, Some(Tier::Emergency | Tier::RingToday)) {
-            self.must_ring = Some((event.stamp.at, day));
+            self.stopped(event, gravest);
         }
+    }
+
+    fn stopped(&mut self, event: &Event, tier: Option<Tier>) {
+        let tier = tier.unwrap_or(Tier::RingToday);
+        let gravest = self.must_ring.map_or(tier, |(_, known)| known.min(tier));
+        self.must_ring = Some((event.stamp.at, gravest));
     }
 
     fn pain_answered(&mut self, event: &Event, pain: &Pain) {
         let day = event.stamp.day();
         self.pain.push((day, pain.clone()));
         if pain.answer == PainAnswer::StopToday {
-            self.must_ring = Some((event.stamp.at, day));
+            self.stopped(event, Some(Tier::RingToday));
         }
     }
 

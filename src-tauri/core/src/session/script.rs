@@ -466,9 +466,9 @@ impl Writer<'_> {
         for (phase, seconds) in phases.into_iter().filter(|(_, seconds)| *seconds > 0) {
             self.cue(Cue::Phase { phase, seconds, number, of, sides });
             if phase == Phase::Hold {
-                self.seconds(seconds)
+                self.seconds(seconds);
             } else {
-                self.pass(seconds)
+                self.pass(seconds);
             }
             if phase == Phase::Back {
                 self.cue(Cue::RepetitionDone { number, sides });

@@ -12,20 +12,35 @@ use sendaluna_exchange::letter::LetterCode;
 use sendaluna_exchange::signers::{Right, Signer, SignersDoc};
 use serde_json::{Value, json};
 
+/// A date.
 pub fn day(text: &str) -> NaiveDate {
     text.parse().expect("a date")
 }
 
+/// A clinic, its people, and one patient's plan.
 pub struct World {
+    /// The clinic key.
     pub clinic: SecretKey,
+    /// The surgeon's key.
     pub surgeon: SecretKey,
+    /// The therapist's key.
     pub therapist: SecretKey,
+    /// The signers list.
     pub signers: SignersDoc,
+    /// The surgeon's statement.
     pub statement: StatementDoc,
+    /// The plan.
     pub plan: PlanDoc,
 }
 
+impl Default for World {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
 impl World {
+    /// With keys of its own.
     pub fn new() -> Self {
         let key = || SecretKey::generate().expect("randomness");
         let (clinic, surgeon, therapist) = (key(), key(), key());
@@ -76,14 +91,17 @@ impl World {
         self.plan.head.issued_at = Some("2026-03-06T09:00:00Z".parse().expect("a moment"));
     }
 
+    /// The letter code.
     pub fn code(&self) -> String {
         LetterCode::of(self.clinic.public().thumbprint()).to_string()
     }
 
+    /// The surgeon's statement, signed.
     pub fn statement_part(&self) -> String {
         sign::statement(&self.statement, &self.surgeon)
     }
 
+    /// A lift by the therapist, who has no right to lift.
     pub fn lift_by_the_therapist(&self) -> String {
         let mut doc = self.statement.clone();
         doc.precautions.clear();
@@ -91,14 +109,17 @@ impl World {
         sign::statement(&doc, &self.therapist)
     }
 
+    /// The file's parts.
     pub fn parts(&self) -> PlanFile {
         self.built(vec![self.statement_part()])
     }
 
+    /// The file.
     pub fn file(&self) -> Vec<u8> {
         self.parts().to_bytes()
     }
 
+    /// The file, resting on these statements.
     pub fn file_with(&self, statements: Vec<String>) -> Vec<u8> {
         self.built(statements).to_bytes()
     }

@@ -1,8 +1,6 @@
 //! Receiving signed files: every refusal, and the attack list of The Update Framework (rollback,
 //! freeze, mix-and-match, wrong key, key compromise, endless data) with its control.
 
-mod world;
-
 use chrono::NaiveDate;
 use sendaluna_authority::sign;
 use sendaluna_core::Coded;
@@ -13,7 +11,7 @@ use sendaluna_exchange::file::{PlanFile, SIZE_LIMIT};
 use sendaluna_exchange::receive::{Held, HeldPlan, Received, receive};
 use sendaluna_exchange::refusal::Refusal;
 use sendaluna_exchange::signers::Right;
-use world::{World, day};
+use sendaluna_tests::world::{World, day};
 
 fn first(world: &World, file: &[u8]) -> Result<Received, Refusal> {
     receive(file, Some(&world.code()), None, day("2026-03-10"))

@@ -1,0 +1,191 @@
+//! Every language is whole: no message missing, extra, unused, or different in its variables.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
+use sendaluna_bedside::BedsideError;
+use sendaluna_clinic::ClinicError;
+use sendaluna_core::Coded;
+use sendaluna_core::library::Library;
+use sendaluna_core::problem::Problems;
+use sendaluna_exchange::refusal::Refusal;
+use sendaluna_store::StoreError;
+use sendaluna_tests::{files, root};
+use sendaluna_words::{FILES, LANGUAGES, Words};
+
+type Messages = BTreeMap<String, BTreeSet<String>>;
+
+/// Ids of a language, with the variables each uses.
+fn messages(lang: &str) -> Messages {
+    let mut all = Messages::new();
+    for (_, file, text) in FILES.iter().filter(|(of, ..)| *of == lang) {
+        let resource = fluent_syntax::parser::parse(*text)
+            .unwrap_or_else(|(_, errors)| panic!("{lang}/{file}.ftl: {errors:?}"));
+        for entry in &resource.body {
+            if let Entry::Message(message) = entry {
+                let mut variables = BTreeSet::new();
+                collect(message.value.as_ref().expect("a message says something"), &mut variables);
+                let known = all.insert(message.id.name.to_string(), variables);
+                assert!(known.is_none(), "{lang}: {} comes twice", message.id.name);
+            }
+        }
+    }
+    all
+}
+
+fn collect(pattern: &Pattern<&str>, variables: &mut BTreeSet<String>) {
+    for element in &pattern.elements {
+        if let PatternElement::Placeable { expression } = element {
+            match expression {
+                Expression::Inline(inline) => collect_inline(inline, variables),
+                Expression::Select { selector, variants } => {
+                    collect_inline(selector, variables);
+                    variants.iter().for_each(|variant| collect(&variant.value, variables));
+                }
+            }
+        }
+    }
+}
+
+fn collect_inline(inline: &InlineExpression<&str>, variables: &mut BTreeSet<String>) {
+    if let InlineExpression::VariableReference { id } = inline {
+        variables.insert(id.name.to_string());
+    }
+}
+
+#[test]
+fn every_file_on_disk_ships() {
+    for path in files("locales", ".ftl") {
+        let file = path.file_stem().expect("a name").to_string_lossy().into_owned();
+        let lang =
+            path.parent().and_then(|p| p.file_name()).expect("a folder").to_string_lossy().into_owned();
+        assert!(FILES.iter().any(|(l, f, _)| *l == lang && *f == file), "{lang}/{file}.ftl does not ship");
+    }
+}
+
+#[test]
+fn every_language_has_the_same_messages_with_the_same_variables() {
+    let english = messages("en");
+    for lang in LANGUAGES {
+        let other = messages(lang);
+        for (id, variables) in &english {
+            let theirs = other.get(id).unwrap_or_else(|| panic!("{lang}: {id} is missing"));
+            assert_eq!(theirs, variables, "{lang}: variables of {id}");
+        }
+        let extra: Vec<_> = other.keys().filter(|id| !english.contains_key(*id)).collect();
+        assert!(extra.is_empty(), "{lang}: {extra:?} are extra");
+    }
+}
+
+/// Codes that carry a pair of messages.
+fn codes() -> BTreeSet<String> {
+    let mut all: Vec<&dyn Coded> = Vec::new();
+    let (refusals, stores) = (Refusal::all(), StoreError::all());
+    let (bedside, clinic) = (BedsideError::all(), ClinicError::all());
+    all.extend(refusals.iter().map(|e| e as &dyn Coded));
+    all.extend(stores.iter().map(|e| e as &dyn Coded));
+    all.extend(bedside.iter().map(|e| e as &dyn Coded));
+    all.extend(clinic.iter().map(|e| e as &dyn Coded));
+    all.extend(sendaluna_authority::KeyError::ALL.iter().map(|e| e as &dyn Coded));
+    all.into_iter().map(|e| e.code().to_string()).collect()
+}
+
+/// Ids that are made from codes, movements, joints and motions.
+fn made_ids() -> BTreeSet<String> {
+    let mut ids = BTreeSet::new();
+    for code in codes().into_iter().chain(["file-not-read".into(), "not-answered".into()]) {
+        ids.insert(format!("err-{code}"));
+        ids.insert(format!("do-{code}"));
+    }
+    ids.extend(Problems::CODES.iter().map(|code| format!("problem-{code}")));
+    for movement in Library::shipped().iter() {
+        ids.extend(
+            ["name", "set-up", "how", "faults"].map(|what| format!("movement-{}-{what}", movement.id)),
+        );
+    }
+    for name in ["hip", "knee", "ankle", "shoulder", "elbow", "trunk"] {
+        ids.insert(format!("joint-{name}"));
+    }
+    for name in [
+        "flexion",
+        "extension",
+        "abduction",
+        "adduction",
+        "internal-rotation",
+        "external-rotation",
+        "dorsiflexion",
+        "plantarflexion",
+        "side-bending",
+        "twisting",
+    ] {
+        ids.insert(format!("motion-{name}"));
+    }
+    ids
+}
+
+#[test]
+fn every_code_has_its_pair() {
+    let english = messages("en");
+    for id in made_ids() {
+        assert!(english.contains_key(&id), "{id} is missing");
+    }
+    for id in english.keys() {
+        if let Some(code) = id.strip_prefix("err-").filter(|code| *code != "no-place") {
+            assert!(english.contains_key(&format!("do-{code}")), "err-{code} says nothing to do");
+        }
+    }
+}
+
+#[test]
+fn no_message_is_unused() {
+    let sources: String = files("src-tauri", ".rs")
+        .into_iter()
+        .map(|path| std::fs::read_to_string(path).expect("there"))
+        .collect();
+    let made = made_ids();
+    let unused: Vec<_> = messages("en")
+        .into_keys()
+        .filter(|id| !made.contains(id) && !sources.contains(&format!("\"{id}\"")))
+        .collect();
+    assert!(unused.is_empty(), "{unused:?}");
+}
+
+#[test]
+fn a_message_that_code_asks_for_exists() {
+    let english = messages("en");
+    let mut asked = BTreeSet::new();
+    for path in files("src-tauri", ".rs") {
+        let text = std::fs::read_to_string(path).expect("there");
+        let calls = text.split(".say(").skip(1).chain(text.split("say(desk, ").skip(1));
+        for after in calls.chain(text.split("self.ask(").skip(1)) {
+            if let Some(id) = after.trim_start().strip_prefix('"').and_then(|rest| rest.split('"').next()) {
+                asked.insert(id.to_string());
+            }
+        }
+    }
+    assert!(asked.len() > 50, "the search finds calls");
+    let missing: Vec<_> = asked.into_iter().filter(|id| !english.contains_key(id)).collect();
+    assert!(missing.is_empty(), "{missing:?}");
+}
+
+#[test]
+fn errors_say_what_to_do_in_every_language() {
+    for lang in LANGUAGES {
+        let words = Words::new([*lang]);
+        for code in codes() {
+            let to_do = words.say(&format!("do-{code}"), &[]);
+            assert!(to_do.len() > 10 && !to_do.contains('!'), "{lang} do-{code}: {to_do}");
+        }
+    }
+}
+
+#[test]
+fn nothing_exclaims_and_nothing_is_called_locked() {
+    for path in files("locales", ".ftl") {
+        let text = std::fs::read_to_string(&path).expect("there").to_lowercase();
+        for word in ["!", "¡", "locked", "streak", "padlock", "congratulations"] {
+            assert!(!text.contains(word), "{} says {word}", path.display());
+        }
+    }
+    assert!(root().join("locales/en").is_dir());
+}

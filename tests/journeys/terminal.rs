@@ -1,0 +1,411 @@
+//! The real programs, from the outside, as a clinic and a patient use them. `tests/run` builds them
+//! first; waits are for the programs' own output, never for time.
+
+use std::io::{BufRead, BufReader, Write};
+use std::path::{Path, PathBuf};
+use std::process::{Child, ChildStdout, Command, Output, Stdio};
+
+use sendaluna_tests::root;
+use sendaluna_tests::world::World;
+use serde_json::Value;
+use tempfile::TempDir;
+
+fn program(name: &str) -> PathBuf {
+    let folder =
+        std::env::var_os("SENDALUNA_BIN_DIR").map_or_else(|| root().join("target/debug"), PathBuf::from);
+    let path = folder.join(name);
+    assert!(path.exists(), "{} is not built: run `cargo build`", path.display());
+    path
+}
+
+/// A folder with a plan file of two short sets, and its letter code.
+struct Scene {
+    folder: TempDir,
+    world: World,
+}
+
+impl Scene {
+    fn new() -> Self {
+        let mut world = World::new();
+        for item in &mut world.plan.items {
+            item.dose = serde_json::from_value(serde_json::json!({
+                "sets": 2, "repetitions": 1, "rest_s": 1,
+                "tempo": { "out_s": 1, "hold_s": 0, "back_s": 1, "pause_s": 0 },
+            }))
+            .expect("the form");
+        }
+        // Day 0 is set back from whenever this runs, so that stage and gate hold.
+        let today = chrono::Utc::now().date_naive();
+        let zero = today - chrono::Days::new(20);
+        let zero_text = serde_json::json!({ "kind": "known", "date": zero });
+        for episode in world.plan.episodes.iter_mut().chain(&mut world.statement.episodes) {
+            episode.day_zero = serde_json::from_value(zero_text.clone()).expect("the form");
+        }
+        world.statement.precautions[0].ends =
+            sendaluna_core::precaution::End::Through { day: zero + chrono::Days::new(83), week: Some(12) };
+        world.plan.head.last_day = zero + chrono::Days::new(118);
+        world.plan.head.review_by = zero + chrono::Days::new(100);
+        Self { folder: tempfile::tempdir().expect("a folder"), world }
+    }
+
+    fn path(&self, name: &str) -> PathBuf {
+        self.folder.path().join(name)
+    }
+
+    fn write(&self, name: &str, bytes: &[u8]) -> PathBuf {
+        let path = self.path(name);
+        std::fs::write(&path, bytes).expect("written");
+        path
+    }
+
+    fn patient(&self, args: &[&str]) -> Command {
+        let mut command = Command::new(program("sendaluna"));
+        command.arg("--data").arg(self.path("home")).arg("--key-in-file").args(args);
+        command.env("LC_ALL", "en_GB.UTF-8").env_remove("SENDALUNA_HOME").stdin(Stdio::null());
+        command
+    }
+
+    fn received() -> Self {
+        let scene = Self::new();
+        let file = scene.write("plan.sendaluna", &scene.world.file());
+        let code = scene.world.code();
+        let args = ["receive", text(&file), "--code", &code, "--side", "left", "--yes"];
+        let out = scene.patient(&args).output().expect("runs");
+        assert!(out.status.success(), "{out:?}");
+        scene
+    }
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().expect("plain")
+}
+
+fn json(out: &Output) -> Value {
+    serde_json::from_slice(&out.stdout).unwrap_or_else(|e| panic!("{e}: {out:?}"))
+}
+
+fn error_code(out: &Output) -> String {
+    assert!(!out.status.success(), "{out:?}");
+    let answer = json(out);
+    for part in ["happened", "do"] {
+        assert!(answer["error"][part].as_str().is_some_and(|said| said.len() > 10), "{answer}");
+    }
+    answer["error"]["code"].as_str().expect("a code").to_string()
+}
+
+#[test]
+fn receive_due_gates_and_did_answer_in_words_and_json() {
+    let scene = Scene::received();
+    let due = json(&scene.patient(&["due", "--json"]).output().expect("runs"));
+    assert_eq!(due["due"][0]["item"], "slide");
+    assert_eq!(due["not_yet"][0]["item"], "raise");
+    assert_eq!(due["not_yet"][0]["gate"]["reasons"][0]["set_by"], "A surgeon (surgeon)");
+    let words = scene.patient(&["due"]).output().expect("runs");
+    let words = String::from_utf8(words.stdout).expect("text");
+    for said in [
+        "Not yet. Opens",
+        "12 weeks after the operation",
+        "Nobody at the clinic sees this now",
+        "112",
+        "not a medical device",
+    ] {
+        assert!(words.contains(said), "{said}");
+    }
+    let gates = json(&scene.patient(&["gates", "--json"]).output().expect("runs"));
+    assert_eq!(gates["items"].as_array().map(Vec::len), Some(2));
+    let did = scene.patient(&["did", "raise", "--each", "5", "--json"]).output().expect("runs");
+    assert!(did.status.success(), "recording never refuses");
+    assert_eq!(json(&did)["against_gate"], true);
+    let spanish = scene.patient(&["--lang", "es", "due"]).output().expect("runs");
+    assert!(String::from_utf8(spanish.stdout).expect("text").contains("Todavía no. Se abre"));
+}
+
+#[test]
+fn what_is_not_allowed_cannot_be_started() {
+    let scene = Scene::received();
+    let out =
+        scene.patient(&["session", "--only", "raise", "--signs", "none", "--pain", "0", "--json"]).output();
+    assert_eq!(error_code(&out.expect("runs")), "not-yet");
+    let out =
+        scene.patient(&["session", "--only", "nothing", "--signs", "none", "--pain", "0", "--json"]).output();
+    assert_eq!(error_code(&out.expect("runs")), "no-such-item");
+}
+
+#[test]
+fn refusals_are_said_and_leave_what_was_in_force() {
+    let scene = Scene::received();
+    let before = scene.patient(&["due", "--json"]).output().expect("runs").stdout;
+    let good = scene.world.file();
+    let mut altered = good.clone();
+    altered[good.len() / 2] ^= 1;
+    let stranger = World::new();
+    for (name, bytes, code) in [
+        ("altered", altered, "file-altered"),
+        ("cut", good[..good.len() - 1].to_vec(), "file-altered"),
+        ("stranger", stranger.file(), "clinic-other"),
+        ("photo", b"\x89PNG\r\n\x1a\n".to_vec(), "file-not-ours"),
+        ("newer", br#"{"sendaluna":2}"#.to_vec(), "format-newer"),
+        ("huge", vec![b' '; 3_000_000], "file-too-large"),
+    ] {
+        let file = scene.write(name, &bytes);
+        let out = scene.patient(&["receive", text(&file), "--json"]).output().expect("runs");
+        assert_eq!(error_code(&out), code, "{name}");
+    }
+    let same =
+        scene.patient(&["receive", text(&scene.path("plan.sendaluna")), "--json"]).output().expect("runs");
+    assert_eq!(json(&same)["same_again"], true);
+    let missing = scene.patient(&["receive", text(&scene.path("nowhere")), "--json"]).output().expect("runs");
+    assert_eq!(error_code(&missing), "file-not-read");
+    assert_eq!(scene.patient(&["due", "--json"]).output().expect("runs").stdout, before);
+}
+
+#[test]
+fn the_first_file_needs_its_code_and_the_right_side() {
+    let scene = Scene::new();
+    let file = scene.write("plan.sendaluna", &scene.world.file());
+    let code = scene.world.code();
+    let receive = |args: &[&str]| {
+        let all = [&["receive", text(&file), "--json"], args].concat();
+        scene.patient(&all).output().expect("runs")
+    };
+    assert_eq!(error_code(&receive(&[])), "code-needed");
+    assert_eq!(error_code(&receive(&["--code", "0000-0000-0001"])), "code-mistyped");
+    assert_eq!(error_code(&receive(&["--code", &World::new().code()])), "code-other-clinic");
+    assert_eq!(error_code(&receive(&["--code", &code])), "not-answered");
+    assert_eq!(error_code(&receive(&["--code", &code, "--side", "right", "--yes"])), "side-differs");
+    assert_eq!(
+        error_code(&receive(&["--code", &code, "--side", "left", "--yes", "--today", "2020-01-01"])),
+        "date-differs"
+    );
+    let careless = code.to_lowercase().replace('-', " ").replace('0', "o").replace('1', "l");
+    let out = receive(&["--code", &careless, "--side", "left", "--yes"]);
+    assert!(out.status.success(), "{out:?}");
+}
+
+#[test]
+fn a_full_disk_while_receiving_is_said_and_nothing_is_half_there() {
+    let scene = Scene::new();
+    let file = scene.write("plan.sendaluna", &scene.world.file());
+    let code = scene.world.code();
+    // Files may not grow over a few blocks, as on a full disk; the signal is ignored, so that the
+    // program sees the error.
+    let full = |blocks: u32| {
+        let mut shell = Command::new("bash");
+        shell.args(["-c", "trap '' XFSZ; ulimit -f \"$1\"; shift; exec \"$@\"", "full", &blocks.to_string()]);
+        shell.arg(program("sendaluna")).arg("--data").arg(scene.path("home"));
+        shell.args([
+            "--key-in-file",
+            "--json",
+            "receive",
+            text(&file),
+            "--code",
+            &code,
+            "--side",
+            "left",
+            "--yes",
+        ]);
+        shell.stdin(Stdio::null()).output().expect("runs")
+    };
+    for blocks in [0, 4, 16, 40] {
+        let out = full(blocks);
+        assert_eq!(error_code(&out), "store-disk-full", "{blocks} blocks");
+    }
+    let due = scene.patient(&["due", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&due), "no-plan");
+    let args = ["receive", text(&file), "--code", &code, "--side", "left", "--yes"];
+    assert!(scene.patient(&args).output().expect("runs").status.success(), "with room again it goes through");
+}
+
+/// A session under way, led in JSON lines.
+struct Running {
+    child: Child,
+    lines: std::io::Lines<BufReader<ChildStdout>>,
+}
+
+impl Running {
+    fn start(scene: &Scene, args: &[&str]) -> Self {
+        let all = [&["session", "--json", "--signs", "none", "--pain", "1"], args].concat();
+        let mut command = scene.patient(&all);
+        let mut child = command.stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().expect("runs");
+        let lines = BufReader::new(child.stdout.take().expect("piped")).lines();
+        Self { child, lines }
+    }
+
+    fn say(&mut self, line: &str) {
+        let stdin = self.child.stdin.as_mut().expect("piped");
+        writeln!(stdin, "{line}").expect("written");
+    }
+
+    /// Reads until a cue.
+    fn until(&mut self, cue: &str) -> Value {
+        for line in self.lines.by_ref() {
+            let line: Value = serde_json::from_str(&line.expect("a line")).expect("JSON");
+            if line["cue"] == cue {
+                return line;
+            }
+        }
+        panic!("the session ended before {cue}");
+    }
+
+    fn end(mut self) -> Vec<Value> {
+        drop(self.child.stdin.take());
+        let rest =
+            self.lines.map(|line| serde_json::from_str(&line.expect("a line")).expect("JSON")).collect();
+        self.child.wait().expect("ends");
+        rest
+    }
+}
+
+#[test]
+fn kill_9_in_mid_session_loses_no_finished_set_and_the_same_day_goes_on() {
+    let scene = Scene::received();
+    let mut running = Running::start(&scene, &["--anew"]);
+    running.until("await-ready");
+    let looking = json(&scene.patient(&["due", "--json"]).output().expect("runs"));
+    assert_eq!(looking["can_go_on"], true, "one may look while a session runs");
+    let second =
+        scene.patient(&["session", "--signs", "none", "--pain", "1", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&second), "store-in-use");
+    running.say("ready");
+    let done = running.until("set-done");
+    assert_eq!((&done["set"]["set"], &done["done"]), (&1.into(), &1.into()));
+    running.until("rest");
+    running.child.kill().expect("SIGKILL");
+    running.child.wait().expect("dead");
+    let due = json(&scene.patient(&["due", "--json"]).output().expect("runs"));
+    assert_eq!(due["can_go_on"], true);
+    let mut again = Running::start(&scene, &["--go-on"]);
+    again.until("await-ready");
+    again.say("ready");
+    let done = again.until("set-done");
+    assert_eq!(done["set"]["set"], 2, "only what was left is led");
+    let rest = again.end();
+    assert_eq!(rest.last().expect("an ending")["ending"], "whole");
+    let due = json(&scene.patient(&["due", "--json"]).output().expect("runs"));
+    assert_eq!((&due["can_go_on"], &due["due"][0]["done"]), (&false.into(), &1.into()));
+}
+
+#[test]
+fn pain_over_the_limit_stops_the_day_until_the_clinic_was_spoken_to() {
+    let scene = Scene::received();
+    let mut running = Running::start(&scene, &[]);
+    running.until("await-ready");
+    running.say("ready");
+    running.until("phase");
+    running.say("hurts 9 sharp hip");
+    let rest = running.end();
+    assert!(rest.iter().any(|line| line["pain_answer"] == "stop-today"), "{rest:?}");
+    assert_eq!(rest.last().expect("an ending")["ending"], "stopped-as-told");
+    let again = scene.patient(&["session", "--signs", "none", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&again), "must-ring");
+    assert!(scene.patient(&["spoke"]).output().expect("runs").status.success());
+    let mut running = Running::start(&scene, &["--anew"]);
+    running.until("await-ready");
+    running.say("stop");
+    assert_eq!(running.end().last().expect("an ending")["ending"], "part");
+}
+
+#[test]
+fn warning_signs_stop_a_session_before_it_begins() {
+    let scene = Scene::received();
+    let out = scene.patient(&["session", "--signs", "breath", "--json"]).output().expect("runs");
+    assert_eq!(out.status.code(), Some(1));
+    let answer = json(&out);
+    assert_eq!((&answer["stopped"], &answer["tier"]), (&true.into(), &"emergency".into()));
+    assert!(answer["said"].as_str().is_some_and(|said| said.contains("112")));
+}
+
+#[test]
+fn the_clinic_checks_and_signs_the_demo_and_finds_every_kind_of_contradiction() {
+    let scene = Scene::new();
+    let clinic = |args: &[&str]| {
+        let mut command = Command::new(program("sendaluna-clinic"));
+        command.args(["--json", "--lang", "en"]).args(args).current_dir(scene.folder.path());
+        command
+            .env("SENDALUNA_PASSPHRASE", "invented test words")
+            .stdin(Stdio::null())
+            .output()
+            .expect("runs")
+    };
+    let fill = |source: &str, out: &str| {
+        let mut command = Command::new("python3");
+        command.arg(root().join("demo/fill.py")).arg(root().join("demo").join(source)).arg(scene.path(out));
+        let today = chrono::Utc::now().date_naive();
+        command.args(["--day-zero", &(today - chrono::Days::new(45)).to_string()]);
+        assert!(command.status().expect("runs").success());
+    };
+    for key in ["clinic", "surgeon", "therapist"] {
+        assert!(clinic(&["key", "new", "--out", &format!("{key}.key")]).status.success());
+    }
+    assert!(clinic(&["key", "new", "--for", "reports", "--out", "reports.key"]).status.success());
+    let again = clinic(&["key", "new", "--out", "surgeon.key"]);
+    assert_eq!(error_code(&again), "clinic-file", "a key is never written over another");
+    fill("hip/signers.toml", "signers.toml");
+    assert!(
+        clinic(&["signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "signers.jws"])
+            .status
+            .success()
+    );
+    fill("contradictions/precautions.toml", "precautions.toml");
+    fill("contradictions/plan.toml", "plan.toml");
+    let sign = [
+        "precautions",
+        "sign",
+        "precautions.toml",
+        "--signers",
+        "signers.jws",
+        "--key",
+        "surgeon.key",
+        "--out",
+        "p.jws",
+    ];
+    assert!(clinic(&sign).status.success());
+    let check = clinic(&["plan", "check", "plan.toml", "--signers", "signers.jws", "--precautions", "p.jws"]);
+    assert_eq!(check.status.code(), Some(1));
+    let found = json(&check)["contradictions"].as_array().expect("a list").clone();
+    for kind in [
+        "movement",
+        "range",
+        "together",
+        "action",
+        "moment",
+        "position",
+        "weight-bearing",
+        "resistance",
+        "brace",
+        "spine",
+        "daily",
+    ] {
+        let one = found.iter().find(|c| c["precaution"] == format!("rule-{kind}"));
+        let one = one.unwrap_or_else(|| panic!("{kind} is not found"));
+        assert!(one["from"].is_string() && one["through"].is_string() && one["set_by"].is_string(), "{one}");
+    }
+    let plan_sign = [
+        "plan",
+        "sign",
+        "plan.toml",
+        "--signers",
+        "signers.jws",
+        "--precautions",
+        "p.jws",
+        "--key",
+        "therapist.key",
+        "--out",
+        "x.sendaluna",
+    ];
+    assert_eq!(error_code(&clinic(&plan_sign)), "clinic-contradictions");
+    assert!(!scene.path("x.sendaluna").exists());
+    fill("hip/plan.toml", "plan.toml");
+    fill("hip/precautions.toml", "precautions.toml");
+    assert!(clinic(&sign).status.success());
+    let surgeon_only = [&plan_sign[..8], &["surgeon.key"], &plan_sign[9..]].concat();
+    assert_eq!(error_code(&clinic(&surgeon_only)), "clinic-no-right");
+    let signed = clinic(&plan_sign);
+    assert!(signed.status.success(), "{signed:?}");
+    let shown = json(&clinic(&["plan", "show", "x.sendaluna"]));
+    assert_eq!(shown["revision"], 1);
+    let code = json(&clinic(&["letter-code", "--signers", "signers.jws"]));
+    assert_eq!(code["letter_code"], shown["letter_code"]);
+    let stale = clinic(&[&plan_sign[..], &["--previous", "x.sendaluna"]].concat());
+    assert_eq!(error_code(&stale), "clinic-revision-not-newer");
+}

@@ -1,0 +1,1 @@
+"""What the outside checks share: counting, running the two programs, and keys that Python knows."""
