@@ -86,7 +86,11 @@ impl Hands {
     /// Waits for a press, up to a time.
     pub fn wait(&mut self, up_to: Duration) -> Option<Press> {
         match self {
-            Self::Keys => poll(up_to).ok().filter(|ready| *ready).and_then(|_| read().ok()).and_then(pressed),
+            Self::Keys => poll(up_to)
+                .ok()
+                .filter(|ready| *ready)
+                .and_then(|_| read().ok())
+                .and_then(|event| pressed(&event)),
             Self::Lines { ended: true, .. } => {
                 std::thread::sleep(up_to);
                 None
@@ -121,7 +125,7 @@ impl Drop for Hands {
     }
 }
 
-fn pressed(event: Event) -> Option<Press> {
+fn pressed(event: &Event) -> Option<Press> {
     let Event::Key(KeyEvent { code, modifiers, kind: KeyEventKind::Press, .. }) = event else { return None };
     match code {
         KeyCode::Char('c') if modifiers.contains(KeyModifiers::CONTROL) => Some(Press::Stop),

@@ -4,6 +4,7 @@ mod answer;
 mod args;
 mod clock;
 mod hands;
+mod led;
 mod questions;
 mod receive;
 mod session;

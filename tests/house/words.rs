@@ -40,7 +40,9 @@ fn collect(pattern: &Pattern<&str>, variables: &mut BTreeSet<String>) {
                 Expression::Inline(inline) => collect_inline(inline, variables),
                 Expression::Select { selector, variants } => {
                     collect_inline(selector, variables);
-                    variants.iter().for_each(|variant| collect(&variant.value, variables));
+                    for variant in variants {
+                        collect(&variant.value, variables);
+                    }
                 }
             }
         }

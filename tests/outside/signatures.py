@@ -54,6 +54,8 @@ RFC_8037_JWS = (
 CLINIC, SURGEON, THERAPIST = (Key(bytes.fromhex(seed)) for seed, _, _ in RFC_8032)
 STRANGER = Key(bytes(range(32)))
 
+# Signers list, statement and plan.
+Docs = tuple[dict[str, Any], dict[str, Any], dict[str, Any]]
 Sign = Callable[[Key, dict[str, str], bytes], str]
 
 
@@ -130,9 +132,10 @@ def ours_to_theirs(tally: Tally, folder: Path, file: Path) -> None:
         changed = f"{part[:-90]}{'A' if part[-90] != 'A' else 'B'}{part[-89:]}"
         accepted = jose.jwcrypto_accepts(changed, public) or jose.joserfc_accepts(changed, public)
         tally.check(f"{name}: changed, verified by neither", not accepted)
-    tally.same(f"{file.name}: the clinic key signs the list", kid_of(parts.signers), jose.thumbprint(public_of(keys[0])))
+    clinic_kid = jose.thumbprint(public_of(keys[0]))
+    tally.same(f"{file.name}: the clinic key signs the list", kid_of(parts.signers), clinic_kid)
     shown = show(file).json
-    tally.same(f"{file.name}: shown clinic key", shown.get("clinic_key"), kid_of(parts.signers))
+    tally.same(f"{file.name}: shown clinic key", shown.get("clinic_key"), clinic_kid)
     tally.same(f"{file.name}: shown plan digest", shown.get("plan_digest"), sha256(parts.plan))
     code = clinic_does("letter-code", "--signers", folder / "signers.jws", "--json").json["letter_code"]
     tally.same(f"{file.name}: shown letter code", shown.get("letter_code"), code)
@@ -156,7 +159,7 @@ def superseding(tally: Tally, first: Path, second: Path) -> None:
     tally.same("plan-2: least signers number", doc["head"].get("least_signers"), number)
 
 
-def documents(file: Path) -> tuple[dict[str, Any], dict[str, Any], dict[str, Any]]:
+def documents(file: Path) -> Docs:
     """The documents of a file that our clinic signed, with keys that Python knows in place of its own."""
     parts = Parts.read(file)
     signers, statement, plan = (
@@ -169,7 +172,7 @@ def documents(file: Path) -> tuple[dict[str, Any], dict[str, Any], dict[str, Any
     return signers, statement, plan
 
 
-def sign_all(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]], sign: Sign) -> Parts:
+def sign_all(docs: Docs, sign: Sign) -> Parts:
     """A whole file, signed outside."""
     signers, statement, plan = docs
     list_part = sign(CLINIC, CLINIC.header(SIGNERS), compact_json(signers).encode())
@@ -208,7 +211,7 @@ class Attack:
     public: dict[str, str]
 
 
-def attacks(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]]) -> list[Attack]:
+def attacks(docs: Docs) -> list[Attack]:
     """Every hostile form of every part, in a file that is otherwise good."""
     good = sign_all(docs, by_hand)
     plan = docs[2]
@@ -223,8 +226,10 @@ def attacks(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]]) -> list
     return found + [*weak_keys(docs, good), *files(good), *rights(docs, good)]
 
 
-def weak_keys(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]], good: Parts) -> list[Attack]:
-    """RFC 8032 §8.9 leaves open keys of small order: under y = 1, R = y and S = 0 sign every message."""
+def weak_keys(docs: Docs, good: Parts) -> list[Attack]:
+    """Keys of small order, which RFC 8032 §5.1.7 does not rule out: under y = 1, the signature
+    R = y and S = 0 verifies for every message (Chalkias, Garillot, Nikolaenko 2020, "Taming the many EdDSAs").
+    """
     weak = public_of(b64(b"\x01" + bytes(31)))
     anything = b64(b"\x01" + bytes(63))
     signers, _, plan = docs
@@ -237,9 +242,11 @@ def weak_keys(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]], good:
     with_weak = {**signers, "signers": listed}
     list_part = CLINIC.sign(compact_json(CLINIC.header(SIGNERS)), compact_json(with_weak).encode())
     rests = {**plan, "statements": [sha256(part) for part in good.precautions]}
-    by_weak = Case("by a signer's key of small order", "RFC 8032 §8.9", "file-altered", forged(PLAN, rests))
+    by_weak = Case(
+        "by a signer's key of small order", "Chalkias et al. 2020", "file-altered", forged(PLAN, rests)
+    )
     own = Case(
-        "by a clinic key of small order", "RFC 8032 §8.9", "file-altered",
+        "by a clinic key of small order", "Chalkias et al. 2020", "file-altered",
         forged(SIGNERS, {**signers, "clinic_key": weak["x"]}),
     )  # fmt: skip
     return [
@@ -261,7 +268,10 @@ def files(good: Parts) -> list[Attack]:
         "a member twice": ("part-duplicate-member", text.replace("{", '{"sendaluna":1,', 1)),
         "a newer version": ("format-newer", text.replace('"sendaluna":1', '"sendaluna":2')),
         "no precautions": ("statement-missing", compact_json({**value, "precautions": []})),
-        "precautions twice": ("statement-extra", compact_json({**value, "precautions": good.precautions * 2})),
+        "precautions twice": (
+            "statement-extra",
+            compact_json({**value, "precautions": good.precautions * 2}),
+        ),
     }
     return [
         Attack("file", Case(name, rule, refusal, good.plan), form, THERAPIST.public)
@@ -269,7 +279,7 @@ def files(good: Parts) -> list[Attack]:
     ]
 
 
-def rights(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]], good: Parts) -> list[Attack]:
+def rights(docs: Docs, good: Parts) -> list[Attack]:
     """Rightly signed, by someone of the clinic without the right."""
     _, statement, plan = docs
     rule = "ours: who may say what"
@@ -288,29 +298,40 @@ def rights(docs: tuple[dict[str, Any], dict[str, Any], dict[str, Any]], good: Pa
     ]  # fmt: skip
 
 
-def refused(tally: Tally, temp: Path, found: list[Attack], code: str) -> None:
-    """Both programs refuse every hostile file with its code, and keep nothing of it."""
-
-    def judge(numbered: tuple[int, Attack]) -> tuple[tuple[int, str], tuple[int, str]]:
-        number, attack = numbered
-        file = temp / f"hostile-{number}.sendaluna"
+def refused(tally: Tally, temp: Path, found: list[Attack], good: Path) -> None:
+    """Both programs refuse every hostile file with its code; a home keeps nothing of any of them."""
+    hostile_files = [temp / f"hostile-{number}.sendaluna" for number in range(len(found))]
+    for file, attack in zip(hostile_files, found, strict=True):
         file.write_text(attack.text, encoding="utf-8")
-        at_clinic = show(file)
-        at_home = receive(file, temp / f"home-{number}", code, "left")
-        return (at_clinic.exit_code, at_clinic.error), (at_home.exit_code, at_home.error)
-
+    code, home = show(good).json.get("letter_code", ""), temp / "home-refused"
     with ThreadPoolExecutor(2) as pool:
-        judged = list(pool.map(judge, enumerate(found)))
-    print(f"{'part':<12}{'form':<44}{'rule':<28}{'ours':<22}{'jwcrypto':<10}joserfc")
-    for attack, (at_clinic, at_home) in zip(found, judged, strict=True):
+        clinics = pool.submit(lambda: [show(file) for file in hostile_files])
+        homes = pool.submit(lambda: [receive(file, home, code, "left") for file in hostile_files])
+    for attack, at_clinic, at_home in zip(found, clinics.result(), homes.result(), strict=True):
+        name, wanted = f"{attack.kind}: {attack.case.name}", (1, attack.case.refusal)
+        tally.same(f"{name}: refused at the clinic", (at_clinic.exit_code, at_clinic.error), wanted)
+        tally.same(f"{name}: refused at home", (at_home.exit_code, at_home.error), wanted)
+    taken = receive(good, home, code, "left").json
+    tally.same(
+        "after all that, the good file is the first",
+        (taken.get("received"), taken.get("same_again")),
+        (True, False),
+    )
+
+
+def compared(found: list[Attack]) -> None:
+    """Says for each form, which is refused by ours, whether a library lets it through."""
+    rows: dict[tuple[str, ...], list[str]] = {}
+    for attack in found:
         case = attack.case
-        theirs = [
+        theirs = (
             "accepts" if accepts(case.text, attack.public) else "refuses"
             for accepts in (jose.jwcrypto_accepts, jose.joserfc_accepts)
-        ]
-        print(f"{attack.kind:<12}{case.name:<44}{case.source:<28}{at_clinic[1]:<22}{theirs[0]:<10}{theirs[1]}")
-        tally.same(f"{attack.kind}: {case.name}: refused at the clinic", at_clinic, (1, case.refusal))
-        tally.same(f"{attack.kind}: {case.name}: refused at home", at_home, (1, case.refusal))
+        )
+        rows.setdefault((case.name, case.source, case.refusal, *theirs), []).append(attack.kind)
+    print(f"{'form':<43}{'rule':<24}{'ours':<23}{'jwcrypto':<10}{'joserfc':<9}of")
+    for (name, source, refusal, *theirs), kinds in rows.items():
+        print(f"{name:<43}{source:<24}{refusal:<23}{theirs[0]:<10}{theirs[1]:<9}{', '.join(kinds)}")
 
 
 def main() -> None:
@@ -335,11 +356,13 @@ def main() -> None:
             "joserfc": sign_all(docs, jose.joserfc_signs),
             "by hand": sign_all(docs, by_hand),
         }
-        tally.check("both libraries and the primitive sign the same bytes", len(set(p.text() for p in signed.values())) == 1)
+        same = len({parts.text() for parts in signed.values()}) == 1
+        tally.check("both libraries and the primitive sign the same bytes", same)
         for name, parts in signed.items():
             theirs_to_ours(tally, temp, parts, name)
-        code = show(temp / "by hand.sendaluna").json.get("letter_code", "")
-        refused(tally, temp, attacks(docs), code)
+        found = attacks(docs)
+        compared(found)
+        refused(tally, temp, found, temp / "by hand.sendaluna")
     tally.finish()
 
 

@@ -94,8 +94,8 @@ def sign_demo(name: str, folder: Path, days_ago: int) -> Path:
     for source in (ROOT / "demo" / name).glob("*.toml"):
         fill(source, folder / source.name, days_ago)
     make_keys(folder)
-    sign = lambda *args: clinic_does(*args, folder=folder)  # noqa: E731
-    sign("signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "signers.jws")
+    given = ("--key", "clinic.key", "--out", "signers.jws")
+    clinic_does("signers", "sign", "signers.toml", *given, folder=folder)
     sign_statement(folder, "precautions", "surgeon")
     return sign_plan(folder, "plan", ["precautions"])
 

@@ -1,0 +1,334 @@
+//! Leading a session in the terminal: cues as lines, presses as they come.
+
+use std::time::Duration;
+
+use sendaluna_bedside::guide::Guide;
+use sendaluna_bedside::home::Known;
+use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::types::{
+    Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, State, Tier,
+};
+use sendaluna_bedside::{Bedside, BedsideError, Clock};
+use serde_json::{Value, json};
+
+use crate::answer::{Desk, Trouble, now, print};
+use crate::hands::{Hands, Press};
+use crate::questions::{ask, zero_to_ten};
+use crate::session::{say, stop_screen};
+
+/// A session being led.
+pub struct Led<'a> {
+    desk: &'a Desk,
+    known: &'a Known,
+    home: Bedside,
+    guide: Guide,
+    hands: Hands,
+    json: bool,
+    began: u64,
+}
+
+impl<'a> Led<'a> {
+    /// A session that is about to be led.
+    pub fn new(desk: &'a Desk, known: &'a Known, home: Bedside, guide: Guide) -> Self {
+        Self { desk, known, home, guide, hands: Hands::new(), json: desk.json, began: now(desk).mono_ms }
+    }
+
+    /// Leads it to its end. Returns the exit code.
+    pub fn lead(mut self) -> Result<u8, Trouble> {
+        self.introduce();
+        let cues = self.guide.start(&mut self.home, &self.desk.clock)?;
+        self.show(&cues);
+        let mut kept: Option<Press> = None;
+        while !matches!(self.guide.state(), State::Done | State::Stopped) {
+            let press = kept.take().or_else(|| self.hands.wait(self.time_to_wake()));
+            if let Some(press) = press {
+                if self.must_wait(&press) {
+                    // A script's "ready" comes before it is asked for: it is kept, and time goes on.
+                    std::thread::sleep(self.time_to_wake());
+                    kept = Some(press);
+                } else {
+                    self.press(press)?;
+                }
+            } else if self.hands.is_gone() && self.guide.wake_at().is_none() {
+                let cues = self.guide.stop(&mut self.home, &self.desk.clock, false)?;
+                self.show(&cues);
+            }
+            let cues = self.guide.wake(&mut self.home, &self.desk.clock)?;
+            self.show(&cues);
+        }
+        self.hands.rest();
+        self.finish()
+    }
+
+    fn must_wait(&self, press: &Press) -> bool {
+        *press == Press::Ready && !matches!(self.guide.state(), State::Prepare | State::Walking)
+    }
+
+    /// How long until the next deadline; while time stands still, a moment.
+    fn time_to_wake(&self) -> Duration {
+        let now = self.desk.clock.now().mono_ms;
+        let wait_ms = self.guide.wake_at().map_or(200, |at| at.saturating_sub(now));
+        Duration::from_millis(wait_ms)
+    }
+
+    fn speaker(&self) -> Speaker<'_> {
+        Speaker::new(&self.desk.words, Some(&self.known.plan))
+    }
+
+    fn introduce(&self) {
+        if self.json {
+            return;
+        }
+        let minutes = self.guide.left_ms(&self.desk.clock.now()).div_ceil(60_000);
+        let exercises = self.guide.items().count();
+        let mut lines = vec![
+            self.desk.say("day-now", &[("exercises", exercises.into()), ("minutes", minutes.into())]),
+            self.desk.say("cue-if-it-hurts", &[]),
+        ];
+        if self.hands.is_terminal() {
+            lines.push(self.desk.say("session-keys", &[]));
+        }
+        self.line(&lines.join("\n"));
+    }
+
+    fn press(&mut self, press: Press) -> Result<(), Trouble> {
+        let (home, clock) = (&mut self.home, &self.desk.clock);
+        let state = self.guide.state();
+        let result = match press {
+            Press::Ready | Press::Space | Press::Now if matches!(state, State::Prepare | State::Walking) => {
+                self.guide.ready(home, clock)
+            }
+            Press::Space if matches!(state, State::Paused) => self.guide.go_on(home, clock),
+            Press::Space => self.guide.pause(clock).map(|()| {
+                say(self.desk, "session-paused");
+                Vec::new()
+            }),
+            Press::Now => self.guide.go_on_now(home, clock),
+            Press::Ready => Ok(Vec::new()),
+            Press::Hurts(words) => return self.hurts(&words),
+            Press::Fewer(done) => return self.fewer(done),
+            Press::Easier => self.guide.easier(home, clock),
+            Press::Leave => self.guide.leave(home, clock, LeaveReason::Chose),
+            Press::Stop => self.guide.stop(home, clock, false),
+        };
+        self.show_or_say(result)
+    }
+
+    /// What does not fit the moment is said, and the session goes on.
+    fn show_or_say(&mut self, result: Result<Vec<Cue>, BedsideError>) -> Result<(), Trouble> {
+        match result {
+            Ok(cues) => self.show(&cues),
+            Err(
+                error @ (BedsideError::NotNow | BedsideError::NoEasierWay | BedsideError::FigureOutOfRange),
+            ) => {
+                let (happened, _) = self.speaker().error(&error);
+                self.line(&happened);
+            }
+            Err(error) => return Err(error.into()),
+        }
+        Ok(())
+    }
+
+    fn hurts(&mut self, words: &[String]) -> Result<(), Trouble> {
+        if let Err(error) = self.guide.hurts(&self.desk.clock) {
+            return self.show_or_say(Err(error));
+        }
+        self.hands.rest();
+        let said = |i: usize| words.get(i).map(String::as_str);
+        let level = match said(0).and_then(zero_to_ten) {
+            Some(level) => level,
+            None => self.ask("ask-pain-how-much", zero_to_ten).unwrap_or(10),
+        };
+        let kind = match said(1).and_then(pain_kind) {
+            Some(kind) => kind,
+            None => self.ask("ask-pain-kind", pain_kind).unwrap_or(PainKind::Sharp),
+        };
+        let place = match said(2) {
+            Some(word) => place(word),
+            None => self.ask("ask-pain-place", place),
+        };
+        self.hands.resume();
+        let answered = self.guide.answer_hurts(&mut self.home, &self.desk.clock, level, kind, place);
+        match answered {
+            Ok((answer, cues)) => {
+                self.pain_answer(answer)?;
+                self.show(&cues);
+                Ok(())
+            }
+            Err(error) => self.show_or_say(Err(error)),
+        }
+    }
+
+    fn pain_answer(&self, answer: PainAnswer) -> Result<(), Trouble> {
+        let id = match answer {
+            PainAnswer::GoOn => "hurts-go-on",
+            PainAnswer::Gently => "hurts-gently",
+            PainAnswer::Easier => "hurts-easier",
+            PainAnswer::StopExercise => "hurts-stop-exercise",
+            PainAnswer::StopToday => "hurts-stop-today",
+        };
+        let caution = match answer {
+            PainAnswer::GoOn | PainAnswer::Gently | PainAnswer::Easier => "caution-nobody-sees-if-worried",
+            PainAnswer::StopExercise | PainAnswer::StopToday => "caution-nobody-sees",
+        };
+        let said = format!("{} {}", self.desk.say(id, &[]), self.desk.say(caution, &[]));
+        if self.json {
+            print(&json!({ "pain_answer": answer, "said": said }).to_string());
+            return Ok(());
+        }
+        self.line(&said);
+        if answer == PainAnswer::StopToday {
+            stop_screen(self.desk, self.known, &self.home, Tier::RingToday)?;
+        }
+        Ok(())
+    }
+
+    fn fewer(&mut self, done: Option<u16>) -> Result<(), Trouble> {
+        let between_sets = matches!(self.guide.state(), State::Resting | State::Prepare | State::Walking);
+        let done = match (between_sets, done) {
+            (false, _) => None,
+            (true, Some(done)) => Some(done),
+            (true, None) => {
+                self.hands.rest();
+                let done = self.ask("ask-how-many", |answer| answer.parse().ok());
+                self.hands.resume();
+                let Some(done) = done else { return Ok(()) };
+                Some(done)
+            }
+        };
+        let result = self.guide.fewer(&mut self.home, &self.desk.clock, done);
+        self.show_or_say(result)
+    }
+
+    /// Asks during a session: a line at the terminal, or the next of the script.
+    fn ask<T>(&mut self, id: &str, read: impl Fn(&str) -> Option<T>) -> Option<T> {
+        let question = self.desk.say(id, &[]);
+        if self.hands.is_terminal() {
+            return ask(self.desk, &question, "").ok().and_then(|answer| read(&answer));
+        }
+        if !self.json {
+            print(&question);
+        }
+        self.hands.line().and_then(|line| read(line.trim()))
+    }
+
+    fn show(&self, cues: &[Cue]) {
+        for cue in cues {
+            self.show_one(cue);
+        }
+    }
+
+    fn show_one(&self, cue: &Cue) {
+        let speaker = self.speaker();
+        let item = match cue {
+            Cue::SetUp { set, .. } | Cue::AwaitReady { set } | Cue::ChangeSide { set, .. } => Some(&set.item),
+            _ => self.guide.item(),
+        };
+        let movement = item.and_then(|id| self.known.plan.item(id)).map(|item| {
+            let easier = item.easier.as_ref().filter(|_| self.guide.is_easier(&item.id));
+            easier.map_or(&item.movement, |easier| &easier.movement)
+        });
+        let name =
+            movement.map_or_else(String::new, |id| speaker.name(self.home.library(), &self.known.plan, id));
+        let said = speaker.cue(cue, &name);
+        if self.json {
+            let mut line = json!(cue);
+            line["at_ms"] = json!(self.desk.clock.now().mono_ms.saturating_sub(self.began));
+            line["said"] = said.map_or(Value::Null, Value::from);
+            print(&line.to_string());
+            return;
+        }
+        if let Some(said) = said {
+            self.line(&said);
+        }
+        if let (Cue::SetUp { set, .. }, Some(movement)) = (cue, movement) {
+            self.set_up(&set.item, movement);
+        }
+    }
+
+    /// How to get ready and how to do it; standing work first says where the hand goes.
+    fn set_up(&self, id: &ItemId, movement: &MovementId) {
+        let speaker = self.speaker();
+        let (library, plan) = (self.home.library(), &self.known.plan);
+        let stands = matches!(self.guide.position_of(id), Some(Position::Standing | Position::BentOver));
+        let mut lines = Vec::new();
+        if stands {
+            lines.push(self.desk.say("cue-hand-on-rail", &[]));
+        }
+        lines.push(speaker.set_up(library, plan, movement));
+        lines.push(speaker.how(library, plan, movement));
+        lines.push(speaker.faults(library, plan, movement));
+        if let Some(item) = plan.item(id) {
+            if item.beside_you {
+                lines.push(self.desk.say("cue-beside-you", &[]));
+            }
+            lines.extend(item.note.as_ref().map(|note| speaker.text(note)));
+        }
+        for line in lines {
+            self.line(&format!("  {line}"));
+        }
+    }
+
+    /// Prints lines; in raw mode a line break alone does not return to the margin.
+    fn line(&self, text: &str) {
+        if self.json {
+            return;
+        }
+        if self.hands.is_terminal() {
+            print(&format!("{}\r", text.replace('\n', "\r\n")));
+        } else {
+            print(text);
+        }
+    }
+
+    fn finish(mut self) -> Result<u8, Trouble> {
+        let strengthens = self.guide.items().any(|id| {
+            let item = self.known.plan.item(id);
+            let found = item.and_then(|item| self.home.library().find(&self.known.plan, &item.movement));
+            found.is_some_and(|found| found.movement().strengthens)
+        });
+        let effort = if strengthens { self.ask("ask-effort", zero_to_ten) } else { None };
+        let pain = self.ask("ask-pain-after", zero_to_ten);
+        let words = self.ask("ask-words", |line| Some(line.to_string()).filter(|line| !line.is_empty()));
+        let said_something = pain.is_some() || words.is_some();
+        let Self { desk, mut home, guide, json, .. } = self;
+        let ending = guide.finish(&mut home, &now(desk), effort, pain, words)?;
+        let id = match ending {
+            Ending::Whole => "ended-whole",
+            Ending::Part => "ended-part",
+            Ending::StoppedAsTold => "ended-stopped-as-told",
+        };
+        let mut said = desk.say(id, &[]);
+        if said_something {
+            said = format!("{said}\n{}", desk.say("caution-nobody-sees-if-worried", &[]));
+        }
+        if json {
+            print(&json!({ "ending": ending, "said": said }).to_string());
+        } else {
+            print(&said);
+        }
+        Ok(u8::from(ending == Ending::StoppedAsTold))
+    }
+}
+
+fn pain_kind(word: &str) -> Option<PainKind> {
+    match word.to_lowercase().as_str() {
+        "1" | "stretching" => Some(PainKind::Stretching),
+        "2" | "sharp" => Some(PainKind::Sharp),
+        _ => None,
+    }
+}
+
+fn place(word: &str) -> Option<Place> {
+    match word.to_lowercase().as_str() {
+        "1" | "hip" => Some(Place::Hip),
+        "2" | "thigh" => Some(Place::Thigh),
+        "3" | "knee" => Some(Place::Knee),
+        "4" | "calf" => Some(Place::Calf),
+        "5" | "foot" => Some(Place::Foot),
+        "6" | "back" => Some(Place::Back),
+        "7" | "shoulder" => Some(Place::Shoulder),
+        "8" | "elsewhere" => Some(Place::Elsewhere),
+        _ => None,
+    }
+}
