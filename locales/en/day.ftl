@@ -32,6 +32,7 @@ times-as-needed = When you need it, { $most ->
     [0] None done today.
    *[other] { $done } done today.
 }
+times-again-from = Again from { $time }.
 times-not-today = Not asked for today.
 
 gate-open = You may do this.

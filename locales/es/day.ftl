@@ -34,6 +34,7 @@ times-as-needed = Cuando lo necesite, { $most ->
     [one] Hoy lo ha hecho 1 vez.
    *[other] Hoy lo ha hecho { $done } veces.
 }
+times-again-from = Otra vez a partir de las { $time }.
 times-not-today = Hoy no le toca.
 
 gate-open = Puede hacer esto.

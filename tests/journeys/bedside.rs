@@ -251,7 +251,17 @@ fn a_session_is_led_recorded_and_ended_whole() {
         guide.finish(&mut home, &clock.now(), Some(3), Some(2), Some("fine".into())).expect("written");
     assert_eq!(ending, Ending::Whole);
     let today = home.day(&Words::new(["en"]), &clock.now()).expect("a plan");
-    assert_eq!((today.due[0].done, today.due[0].times), (1, 3));
+    assert_eq!((today.due[0].done, today.due[0].times, today.now.exercises), (1, 3, 0));
+    assert!(today.due[0].times_said.contains("Again from"), "{}", today.due[0].times_said);
+    assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "nothing-due");
+    assert_eq!(code(home.check_item(&id("slide"), &clock.now())), "too-soon");
+    let mut later = clock.now();
+    later.at += Duration::hours(3);
+    assert_eq!(code(home.check_item(&id("slide"), &later)), "done");
+    for _ in 0..2 {
+        home.did(&id("slide"), WhichDay::Today, 2, 10, By::Patient, &clock.now()).expect("written");
+    }
+    assert_eq!(code(home.check_item(&id("slide"), &later)), "enough-today");
 }
 
 #[test]

@@ -12,6 +12,7 @@ import tempfile
 from pathlib import Path
 
 import argon2.low_level as argon2
+
 from kit.jose import Key, b64, thumbprint
 from kit.programs import Answer, clinic
 from kit.tally import Tally
@@ -79,7 +80,7 @@ def rfc_9106_tag() -> bytes:
         "lanes": 4, "threads": 4, "version": 0x13, "allocate_cbk": ffi.NULL, "free_cbk": ffi.NULL,
         "flags": 0,
     })  # fmt: skip
-    if argon2.core(context, argon2.Type.ID.value) != argon2.lib.ARGON2_OK:
+    if argon2.core(context, argon2.Type.ID.value) != 0:
         return b""
     return bytes(ffi.buffer(out, 32))
 

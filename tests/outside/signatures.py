@@ -21,6 +21,7 @@ from typing import Any
 
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey
 from joserfc.jwk import OKPKey
+
 from kit import jose
 from kit.hostile import Case, hostile
 from kit.jose import Key, b64, compact_json, sha256, unb64
@@ -97,11 +98,12 @@ def payload_of(part: str) -> bytes:
 def published(tally: Tally) -> None:
     """The outside libraries agree with the RFCs, so they may judge ours."""
     for seed, message, signature in RFC_8032:
-        made = Ed25519PrivateKey.from_private_bytes(bytes.fromhex(seed)).sign(bytes.fromhex(message))
-        tally.same(f"RFC 8032 §7.1, seed {seed[:8]}", made.hex(), signature)
+        private = Ed25519PrivateKey.from_private_bytes(bytes.fromhex(seed))
+        made = private.sign(bytes.fromhex(message)).hex()
+        tally.same(f"RFC 8032 §7.1, seed {seed[:8]}", made, signature)
     tally.same("RFC 8037 A.2", CLINIC.x, RFC_8037_X)
     tally.same("RFC 8037 A.3, jwcrypto", CLINIC.kid, RFC_8037_THUMBPRINT)
-    joserfc_kid = OKPKey.import_key(CLINIC.public).thumbprint()
+    joserfc_kid = OKPKey.import_key({**CLINIC.public}).thumbprint()
     tally.same("RFC 8037 A.3, joserfc", joserfc_kid, RFC_8037_THUMBPRINT)
     for name, sign in (("jwcrypto", jose.jwcrypto_signs), ("joserfc", jose.joserfc_signs)):
         made = sign(CLINIC, {"alg": "EdDSA"}, RFC_8037_PAYLOAD)
@@ -148,7 +150,7 @@ def public_of(x: str) -> dict[str, str]:
 
 def kid_of(part: str) -> str:
     """The key that a part names."""
-    return json.loads(unb64(part.split(".")[0]))["kid"]
+    return str(json.loads(unb64(part.partition(".")[0]))["kid"])
 
 
 def superseding(tally: Tally, first: Path, second: Path) -> None:
@@ -223,12 +225,13 @@ def attacks(docs: Docs) -> list[Attack]:
         found.append(Attack("precautions", case, parts.text(), SURGEON.public))
     for case in hostile(PLAN, THERAPIST, payload_of(good.plan), STRANGER):
         found.append(Attack("plan", case, replace(good, plan=case.part).text(), THERAPIST.public))
-    return found + [*weak_keys(docs, good), *files(good), *rights(docs, good)]
+    return [*found, *weak_keys(docs, good), *files(good), *rights(docs, good)]
 
 
 def weak_keys(docs: Docs, good: Parts) -> list[Attack]:
     """Keys of small order, which RFC 8032 §5.1.7 does not rule out: under y = 1, the signature
-    R = y and S = 0 verifies for every message (Chalkias, Garillot, Nikolaenko 2020, "Taming the many EdDSAs").
+    R = y and S = 0 verifies for every message (Chalkias, Garillot and Nikolaenko 2020, "Taming the many
+    EdDSAs").
     """
     weak = public_of(b64(b"\x01" + bytes(31)))
     anything = b64(b"\x01" + bytes(63))
@@ -282,20 +285,21 @@ def files(good: Parts) -> list[Attack]:
 def rights(docs: Docs, good: Parts) -> list[Attack]:
     """Rightly signed, by someone of the clinic without the right."""
     _, statement, plan = docs
-    rule = "ours: who may say what"
     rests = compact_json({**plan, "statements": [sha256(part) for part in good.precautions]}).encode()
     by_surgeon = by_hand(SURGEON, SURGEON.header(PLAN), rests)
     by_clinic = by_hand(CLINIC, CLINIC.header(PLAN), rests)
     stated = by_hand(THERAPIST, THERAPIST.header(PRECAUTIONS), compact_json(statement).encode())
-    theirs = Parts(good.signers, [stated], sign_plan_part(plan, [stated]))
-    no_right = "signer-without-right"
+    by_therapist = Parts(good.signers, [stated], sign_plan_part(plan, [stated]))
+
+    def attack(kind: str, name: str, refusal: str, part: str, parts: Parts, key: Key) -> Attack:
+        return Attack(kind, Case(name, "ours: who may say what", refusal, part), parts.text(), key.public)
+
+    no_right, unknown = "signer-without-right", "signer-unknown"
     return [
-        Attack("plan", Case("by the surgeon", rule, no_right, by_surgeon),
-               replace(good, plan=by_surgeon).text(), SURGEON.public),
-        Attack("plan", Case("by the clinic key", rule, "signer-unknown", by_clinic),
-               replace(good, plan=by_clinic).text(), CLINIC.public),
-        Attack("precautions", Case("by the therapist", rule, no_right, stated), theirs.text(), THERAPIST.public),
-    ]  # fmt: skip
+        attack("plan", "by the surgeon", no_right, by_surgeon, replace(good, plan=by_surgeon), SURGEON),
+        attack("plan", "by the clinic key", unknown, by_clinic, replace(good, plan=by_clinic), CLINIC),
+        attack("precautions", "by the therapist", no_right, stated, by_therapist, THERAPIST),
+    ]
 
 
 def refused(tally: Tally, temp: Path, found: list[Attack], good: Path) -> None:
@@ -322,23 +326,22 @@ def refused(tally: Tally, temp: Path, found: list[Attack], good: Path) -> None:
 def compared(found: list[Attack]) -> None:
     """Says for each form, which is refused by ours, whether a library lets it through."""
     rows: dict[tuple[str, ...], list[str]] = {}
-    for attack in found:
+    for attack in (attack for attack in found if attack.kind != "file"):
         case = attack.case
-        theirs = (
-            "accepts" if accepts(case.text, attack.public) else "refuses"
-            for accepts in (jose.jwcrypto_accepts, jose.joserfc_accepts)
-        )
+        judges = (jose.jwcrypto_accepts, jose.joserfc_accepts)
+        theirs = ("accepts" if judge(case.text, attack.public) else "refuses" for judge in judges)
         rows.setdefault((case.name, case.source, case.refusal, *theirs), []).append(attack.kind)
-    print(f"{'form':<43}{'rule':<24}{'ours':<23}{'jwcrypto':<10}{'joserfc':<9}of")
-    for (name, source, refusal, *theirs), kinds in rows.items():
-        print(f"{name:<43}{source:<24}{refusal:<23}{theirs[0]:<10}{theirs[1]:<9}{', '.join(kinds)}")
+    row = "{:<46}{:<24}{:<23}{:<10}{:<9}{}".format
+    print(row("form", "rule", "ours refuses", "jwcrypto", "joserfc", "of"))
+    for cells, kinds in rows.items():
+        print(row(*cells, ", ".join(kinds)))
 
 
 def main() -> None:
     tally = Tally()
     published(tally)
-    with tempfile.TemporaryDirectory() as name:
-        temp = Path(name)
+    with tempfile.TemporaryDirectory() as made:
+        temp = Path(made)
         hip, knee = temp / "hip", temp / "knee"
         hip.mkdir()
         knee.mkdir()

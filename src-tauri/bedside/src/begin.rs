@@ -180,17 +180,21 @@ impl Bedside {
         if let Some(id) = only {
             let due = self.due_item(known, id, now)?;
             return match due.gate {
-                Gate::Open => Ok(vec![due]),
                 Gate::NotYet(not_yet) => {
                     Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
                 }
+                Gate::Open if due.is_enough_today() => Err(BedsideError::EnoughToday),
+                Gate::Open if due.is_too_soon(now.at) => {
+                    Err(BedsideError::TooSoon(known.local_time(due.not_before.unwrap_or(now.at))))
+                }
+                Gate::Open => Ok(vec![due]),
             };
         }
         let day = self.due_day(known, now);
         if day.away == Away::RingFirst {
             return Err(BedsideError::AwayTooLong);
         }
-        let chosen: Vec<_> = day.items.into_iter().filter(DueItem::is_open_today).collect();
+        let chosen: Vec<_> = day.items.into_iter().filter(|due| due.is_due_at(now.at)).collect();
         if chosen.is_empty() { Err(BedsideError::NothingDue) } else { Ok(chosen) }
     }
 

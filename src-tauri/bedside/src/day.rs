@@ -221,7 +221,7 @@ impl View<'_> {
     fn day(&self) -> DayView {
         let due = self.home.due_day(self.known, self.now);
         let today = self.known.today(self.now.at).session_day;
-        let open: Vec<&DueItem> = due.items.iter().filter(|item| item.is_open_today()).collect();
+        let open: Vec<&DueItem> = due.items.iter().filter(|item| item.is_due_at(self.now.at)).collect();
         let arranged = arrange(&self.known.plan, self.home.library(), &open);
         let minutes = closed_length_ms(&arranged.parts, &arranged.blocks).div_ceil(60_000);
         let exercises = open.len();
@@ -325,11 +325,16 @@ impl View<'_> {
         let (library, plan) = (self.home.library(), &self.known.plan);
         let words = self.speaker.words;
         let counts = [("times", due.times.into()), ("done", due.done.into()), ("most", due.most.into())];
-        let times_said = match (due.times, due.most) {
+        let mut times_said = match (due.times, due.most) {
             (0, 0) => words.say("times-not-today", &[]),
             (0, _) => words.say("times-as-needed", &counts),
             _ => words.say("times-today", &counts),
         };
+        if let Some(from) = due.not_before.filter(|_| due.is_too_soon(self.now.at) && !due.is_enough_today())
+        {
+            let time = self.known.local_time(from).format("%H:%M").to_string();
+            times_said = format!("{times_said} {}", words.say("times-again-from", &[("time", time.into())]));
+        }
         ItemView {
             item: item.id.clone(),
             name: self.speaker.name(library, plan, &item.movement),

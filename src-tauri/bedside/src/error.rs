@@ -1,6 +1,6 @@
 //! What can go wrong at the bedside. Nothing that was held is lost by any of it.
 
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 use sendaluna_core::Coded;
 use sendaluna_core::gate::NotYet;
 use sendaluna_core::ids::ItemId;
@@ -32,6 +32,10 @@ pub enum BedsideError {
     },
     /// Nothing is left to do today.
     NothingDue,
+    /// It was done today as often as the plan allows.
+    EnoughToday,
+    /// Not before this time of day, by the plan's spacing.
+    TooSoon(NaiveTime),
     /// The clock has jumped; today's date must be confirmed.
     DateNotConfirmed(NaiveDate),
     /// The warning signs were not asked yet today.
@@ -66,6 +70,8 @@ impl BedsideError {
             Self::NoSuchItem(String::new()),
             Self::NotYet { item, not_yet },
             Self::NothingDue,
+            Self::EnoughToday,
+            Self::TooSoon(NaiveTime::MIN),
             Self::DateNotConfirmed(NaiveDate::MIN),
             Self::SignsNotAsked,
             Self::MustRing(Tier::RingToday),
@@ -104,6 +110,8 @@ impl Coded for BedsideError {
             Self::NoSuchItem(_) => "no-such-item",
             Self::NotYet { .. } => "not-yet",
             Self::NothingDue => "nothing-due",
+            Self::EnoughToday => "enough-today",
+            Self::TooSoon(_) => "too-soon",
             Self::DateNotConfirmed(_) => "date-not-confirmed",
             Self::SignsNotAsked => "signs-not-asked",
             Self::MustRing(Tier::Emergency) => "must-ring-emergency",
@@ -123,6 +131,7 @@ impl Coded for BedsideError {
             Self::Refused(refusal) => refusal.args(),
             Self::Store(error) => error.args(),
             Self::NoSuchItem(id) => vec![("id", id.clone())],
+            Self::TooSoon(from) => vec![("time", from.format("%H:%M").to_string())],
             Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
             _ => Vec::new(),
         }

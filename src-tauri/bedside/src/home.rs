@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use chrono::{DateTime, Duration, Utc};
-use sendaluna_core::calendar::{Today, Waking};
+use chrono::{DateTime, Duration, NaiveTime, Utc};
+use sendaluna_core::calendar::{Today, Waking, Zone};
 use sendaluna_core::gate::{GateDay, Gates};
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::library::Library;
@@ -55,7 +55,7 @@ impl Bedside {
 
     pub(crate) fn known_if_any(&self) -> Result<Option<Known>, BedsideError> {
         let plans = self.store.plans()?;
-        let Some(row) = plans.iter().max_by_key(|row| row.plan.issued_at()) else { return Ok(None) };
+        let Some(row) = plans.last() else { return Ok(None) };
         let statements: Vec<Accepted> =
             self.store.statements()?.into_iter().map(|row| row.accepted).collect();
         Ok(Some(Known {
@@ -101,7 +101,6 @@ impl Bedside {
 
     /// Records one event.
     pub(crate) fn record(&mut self, now: &Now, by: By, body: Body) -> Result<Event, BedsideError> {
-        use sendaluna_core::calendar::Zone;
         let stamp = now.stamp(self.device.offset_s(now.at));
         self.store.write(|w| Ok(w.append(stamp, by, body)?))
     }
@@ -131,6 +130,11 @@ impl Known {
     pub fn gate_day(&self, at: DateTime<Utc>) -> GateDay {
         let set_back = self.state.set_back_since(self.standing.set_backs_released_until);
         GateDay::held(self.today(at).gate_day, self.plan.head().review_by, set_back)
+    }
+
+    /// The time of day on the device.
+    pub fn local_time(&self, at: DateTime<Utc>) -> NaiveTime {
+        (at.naive_utc() + Duration::seconds(self.device.offset_s(at).into())).time()
     }
 
     /// The gates.

@@ -134,7 +134,7 @@ pub struct DueItem {
     pub dose: Dose,
     /// How many times today; 0 if it is only offered, or not asked for on this day.
     pub times: u16,
-    /// How many times at most; for as-needed items.
+    /// How many times at most: as often as asked, or the daily most of an as-needed item.
     pub most: u16,
     /// How many times it was done today.
     pub done: u16,
@@ -145,9 +145,20 @@ pub struct DueItem {
 }
 
 impl DueItem {
-    /// Whether it is asked for, allowed, and not yet done as often as asked.
-    pub fn is_open_today(&self) -> bool {
-        self.gate.is_open() && self.done < self.times
+    /// Whether it is asked for now: allowed, not yet done as often as asked, and not too soon after
+    /// the last time.
+    pub fn is_due_at(&self, now: DateTime<Utc>) -> bool {
+        self.gate.is_open() && self.done < self.times && !self.is_too_soon(now)
+    }
+
+    /// Whether the plan's spacing has not passed yet.
+    pub fn is_too_soon(&self, now: DateTime<Utc>) -> bool {
+        self.not_before.is_some_and(|from| now < from)
+    }
+
+    /// Whether it was done today as often as the plan allows.
+    pub fn is_enough_today(&self) -> bool {
+        self.done >= self.most
     }
 }
 

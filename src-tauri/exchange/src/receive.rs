@@ -27,7 +27,7 @@ pub struct Held {
     pub signers_number: u32,
     /// Digest of that list's part.
     pub signers_digest: Digest,
-    /// Every plan ever accepted.
+    /// Every plan ever accepted, in order; the last is in force.
     pub plans: Vec<HeldPlan>,
     /// Every statement ever accepted.
     pub statements: Vec<Accepted>,
@@ -246,21 +246,20 @@ fn check_episodes(doc: &PlanDoc, statements: &[(Accepted, Part)]) -> Result<(), 
 }
 
 /// Never back: not within a plan's revisions, and not from a newer plan to an older one. The very
-/// same plan again is a success.
+/// plan that is in force, again, is a success.
 fn check_revision(plan: &Plan, digest: Digest, held: Option<&Held>) -> Result<bool, Refusal> {
-    let Some(held) = held else { return Ok(false) };
-    let (id, revision) = (&plan.head().plan, plan.head().revision);
-    let newest = held.plans.iter().filter(|h| h.plan == *id).max_by_key(|h| h.revision);
-    let in_force = held.plans.iter().max_by_key(|h| h.issued_at);
-    if in_force.is_some_and(|h| h.digest == digest) {
+    let Some(in_force) = held.and_then(|held| held.plans.last()) else { return Ok(false) };
+    if in_force.digest == digest {
         return Ok(true);
     }
-    match newest {
+    let (id, revision) = (&plan.head().plan, plan.head().revision);
+    let known = held.into_iter().flat_map(|held| &held.plans).filter(|h| h.plan == *id);
+    match known.max_by_key(|h| h.revision) {
         Some(h) if revision < h.revision => return Err(Refusal::PlanOlder),
         Some(h) if revision == h.revision && digest != h.digest => return Err(Refusal::PlanChanged),
         _ => {}
     }
-    if in_force.is_some_and(|h| plan.issued_at() <= h.issued_at) {
+    if in_force.plan != *id && plan.issued_at() <= in_force.issued_at {
         return Err(Refusal::PlanOlder);
     }
     Ok(false)

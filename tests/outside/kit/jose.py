@@ -70,7 +70,7 @@ class Key:
 
 def thumbprint(public: dict[str, str]) -> str:
     """The RFC 7638 thumbprint, as jwcrypto computes it."""
-    return JWK(**public).thumbprint()
+    return str(JWK(**public).thumbprint())
 
 
 def jwcrypto_signs(key: Key, header: dict[str, str], payload: bytes) -> str:
@@ -78,7 +78,7 @@ def jwcrypto_signs(key: Key, header: dict[str, str], payload: bytes) -> str:
     token = JWS(payload)
     token.allowed_algs = [header["alg"]]
     token.add_signature(JWK(**key.secret), protected=header)
-    return token.serialize(compact=True)
+    return str(token.serialize(compact=True))
 
 
 def joserfc_signs(key: Key, header: dict[str, str], payload: bytes) -> str:
@@ -86,7 +86,7 @@ def joserfc_signs(key: Key, header: dict[str, str], payload: bytes) -> str:
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # It warns of the old name `EdDSA`.
         return joserfc.jws.serialize_compact(
-            header, payload, OKPKey.import_key(key.secret), algorithms=[header["alg"]]
+            header, payload, OKPKey.import_key({**key.secret}), algorithms=[header["alg"]]
         )
 
 
@@ -105,7 +105,7 @@ def jwcrypto_accepts(text: str, public: dict[str, str], algorithm: str = ALGORIT
 def joserfc_accepts(text: str, public: dict[str, str], algorithm: str = ALGORITHM) -> bool:
     """Whether joserfc verifies a JWS of any serialisation with this key."""
     try:
-        key = OKPKey.import_key(public)
+        key = OKPKey.import_key({**public})
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             if text.startswith("{"):

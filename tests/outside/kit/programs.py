@@ -29,14 +29,15 @@ class Answer:
     def json(self) -> dict[str, Any]:
         """The answer as JSON; empty if it is none."""
         try:
-            return json.loads(self.text)
+            value = json.loads(self.text)
         except ValueError:
             return {}
+        return value if isinstance(value, dict) else {}
 
     @property
     def error(self) -> str:
         """The stable code of a refusal; empty if there is none."""
-        return self.json.get("error", {}).get("code", "")
+        return str(self.json.get("error", {}).get("code", ""))
 
 
 def run(program: str, *args: str | Path, folder: Path | None = None) -> Answer:

@@ -102,10 +102,11 @@ fn done_counts_down_and_spacing_is_kept() {
     let at: DateTime<Utc> = "2026-03-05T10:00:00Z".parse().expect("a moment");
     history.last_done.insert(ItemId::new("slide").expect("an id"), at);
     let day = due_on("2026-03-05", &history);
-    assert!(item(&day, "slide").is_open_today());
     assert_eq!(item(&day, "slide").not_before, Some(at + Duration::hours(3)));
+    assert!(!item(&day, "slide").is_due_at(at + Duration::minutes(179)));
+    assert!(item(&day, "slide").is_due_at(at + Duration::hours(3)));
     let day = due_on("2026-03-05", &done(&[("slide", "2026-03-05", 3)]));
-    assert!(!item(&day, "slide").is_open_today());
+    assert!(!item(&day, "slide").is_due_at(at + Duration::hours(9)) && item(&day, "slide").is_enough_today());
 }
 
 #[test]
