@@ -16,6 +16,7 @@ ask-words = Anything you want to write down? Enter to skip.
 signs-noted = Noted. You can go on. Tell your clinic at your next visit.
 signs-emergency = Ring the emergency number now if you have
 signs-ring-today = Do not exercise, and ring the clinic today, if you have
+sign-unwell = You feel unwell or dizzy.
 signs-note = Tell the clinic at your next visit if you have
 
 stop-emergency = Stop. Ring { $emergency } now. Say that you had an operation, and what is wrong.
@@ -28,7 +29,7 @@ hurts-easier = Take the easier way.
 hurts-stop-exercise = Leave this exercise for today.
 hurts-stop-today = Stop for today, and ring your clinic.
 
-session-keys = Space bar: pause or go on. h: this hurts. f: I did fewer. e: easier way. l: leave this one. Enter: go on now. q: stop.
+session-keys = Space bar: pause or go on. h: this hurts. f: I did fewer. e: easier way. l: leave this one. Enter: go on now. u: I feel unwell. q: stop.
 session-paused = Paused. Take your time.
 
 cue-if-it-hurts = If it hurts, just stop. Tell me afterwards.

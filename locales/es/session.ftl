@@ -17,6 +17,7 @@ ask-words = ¿Quiere anotar algo? Enter para no contestar.
 signs-noted = Anotado. Puede seguir. Cuénteselo a su clínica en la próxima visita.
 signs-emergency = Llame ahora al número de emergencias si tiene
 signs-ring-today = No haga ningún ejercicio, y llame hoy a la clínica, si tiene
+sign-unwell = Se encuentra mal o tiene mareo.
 signs-note = Cuénteselo a la clínica en la próxima visita si tiene
 
 stop-emergency = Pare. Llame ahora al { $emergency }. Diga que tuvo una operación, y qué le pasa.
@@ -29,7 +30,7 @@ hurts-easier = Hágalo de la forma más fácil.
 hurts-stop-exercise = Deje este ejercicio por hoy.
 hurts-stop-today = Pare por hoy, y llame a su clínica.
 
-session-keys = Barra espaciadora: pausa o seguir. h: me duele. f: hice menos. e: forma más fácil. l: dejar este. Enter: seguir ya. q: parar.
+session-keys = Barra espaciadora: pausa o seguir. h: me duele. f: hice menos. e: forma más fácil. l: dejar este. Enter: seguir ya. u: me encuentro mal. q: parar.
 session-paused = En pausa. Tómese su tiempo.
 
 cue-if-it-hurts = Si le duele, pare sin más. Dígamelo después.

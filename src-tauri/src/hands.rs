@@ -25,6 +25,8 @@ pub enum Press {
     Easier,
     /// Leave this one.
     Leave,
+    /// I feel unwell or dizzy.
+    Unwell,
     /// Stop the session.
     Stop,
 }
@@ -135,6 +137,7 @@ fn pressed(event: &Event) -> Option<Press> {
         KeyCode::Char('f') => Some(Press::Fewer(None)),
         KeyCode::Char('e') => Some(Press::Easier),
         KeyCode::Char('l') => Some(Press::Leave),
+        KeyCode::Char('u') => Some(Press::Unwell),
         KeyCode::Char('q') => Some(Press::Stop),
         _ => None,
     }
@@ -152,6 +155,7 @@ fn commanded(line: &str) -> Option<Press> {
         "fewer" => Some(Press::Fewer(rest.first().and_then(|n| n.parse().ok()))),
         "easier" => Some(Press::Easier),
         "leave" => Some(Press::Leave),
+        "unwell" => Some(Press::Unwell),
         "stop" => Some(Press::Stop),
         _ => None,
     }

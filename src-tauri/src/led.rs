@@ -109,6 +109,7 @@ impl<'a> Led<'a> {
             Press::Fewer(done) => return self.fewer(done),
             Press::Easier => self.guide.easier(home, clock),
             Press::Leave => self.guide.leave(home, clock, LeaveReason::Chose),
+            Press::Unwell => return self.unwell(),
             Press::Stop => self.guide.stop(home, clock, false),
         };
         self.show_or_say(result)
@@ -125,6 +126,16 @@ impl<'a> Led<'a> {
                 self.line(&happened);
             }
             Err(error) => return Err(error.into()),
+        }
+        Ok(())
+    }
+
+    fn unwell(&mut self) -> Result<(), Trouble> {
+        let result = self.guide.unwell(&mut self.home, &self.desk.clock);
+        let stopped = result.is_ok();
+        self.show_or_say(result)?;
+        if stopped && !self.json {
+            stop_screen(self.desk, self.known, &self.home, Tier::RingToday)?;
         }
         Ok(())
     }

@@ -319,6 +319,24 @@ fn signs_and_pain_stop_a_session_until_the_clinic_was_spoken_to() {
 }
 
 #[test]
+fn feeling_unwell_is_always_there_and_stops_the_day() {
+    let device = Device::with("Europe/Berlin", &world(), &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    let clock = Hand(RefCell::new(at("2026-03-05T09:00:00Z")));
+    let contacts = home.contacts(&Words::new(["en"])).expect("a plan");
+    assert!(contacts.signs.iter().any(|sign| sign.sign.as_str() == "unwell"));
+    answered(&mut home, &clock.now());
+    let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
+    let done = |told: &[Cue]| told.iter().filter(|cue| matches!(cue, Cue::RepetitionDone { .. })).count();
+    lead(&mut home, &mut guide, &clock, |_, told| done(told) == 3);
+    guide.unwell(&mut home, &clock).expect("at any time");
+    let ending = guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
+    assert_eq!(ending, Ending::StoppedAsTold);
+    assert_eq!(home.known().expect("a plan").state.sessions[0].sets[0].0.done, 3);
+    assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "must-ring");
+}
+
+#[test]
 fn this_hurts_leads_to_each_of_its_answers() {
     for (level, kind, answer) in [
         (2, PainKind::Stretching, PainAnswer::GoOn),

@@ -13,6 +13,10 @@ use crate::error::BedsideError;
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
 
+/// The sign that is always there, whatever the plan lists: "I feel unwell or dizzy". No session, and
+/// ring the clinic today.
+pub const UNWELL: &str = "unwell";
+
 /// What is asked before a session.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Before {
@@ -67,7 +71,8 @@ impl Bedside {
         Ok(())
     }
 
-    /// The warning signs that are new or worse; none is a good answer. Returns the gravest tier.
+    /// The warning signs that are new or worse; none is a good answer. [`UNWELL`] is always among
+    /// those that can be chosen. Returns the gravest tier.
     pub fn answer_signs(
         &mut self,
         signs: &[SignId],
@@ -76,13 +81,20 @@ impl Bedside {
     ) -> Result<Option<Tier>, BedsideError> {
         let known = self.known()?;
         let of_plan = &known.plan.doc().warning_signs;
-        let chosen: Vec<_> = of_plan.iter().filter(|sign| signs.contains(&sign.id)).collect();
-        if chosen.len() != signs.len() {
-            return Err(BedsideError::NoSuchItem(signs.iter().map(ToString::to_string).collect()));
+        let mut gravest = None;
+        let mut set_back = false;
+        for id in signs {
+            let sign = of_plan.iter().find(|sign| sign.id == *id);
+            let tier = match sign {
+                Some(sign) => sign.tier,
+                None if id.as_str() == UNWELL => Tier::RingToday,
+                None => return Err(BedsideError::NoSuchItem(id.to_string())),
+            };
+            gravest = Some(gravest.map_or(tier, |known: Tier| known.min(tier)));
+            set_back |= sign.is_some_and(|sign| sign.set_back);
         }
-        let gravest = chosen.iter().map(|sign| sign.tier).min();
         self.record(now, by, Body::SignsAnswered { signs: signs.to_vec(), gravest })?;
-        if chosen.iter().any(|sign| sign.set_back) {
+        if set_back {
             let day = known.today(now.at).session_day;
             self.record(now, by, Body::SetBack { what: SetBackKind::EmergencySign, day })?;
         }

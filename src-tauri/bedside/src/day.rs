@@ -10,6 +10,7 @@ use sendaluna_core::session::{arrange, closed_length_ms};
 use sendaluna_words::Words;
 use serde::Serialize;
 
+use crate::begin::UNWELL;
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
@@ -407,6 +408,11 @@ pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>)
         .iter()
         .map(|sign| SignView { sign: sign.id.clone(), tier: sign.tier, text: speaker.text(&sign.text) })
         .collect();
+    let unwell = SignId::new(UNWELL).ok().filter(|id| signs.iter().all(|sign| sign.sign != *id));
+    signs.extend(unwell.map(|sign| {
+        let text = speaker.words.say("sign-unwell", &[]);
+        SignView { sign, tier: Tier::RingToday, text }
+    }));
     signs.sort_by_key(|sign| sign.tier);
     let phone = [("phone", clinic.emergency_phone.as_str().into())];
     ContactsView {

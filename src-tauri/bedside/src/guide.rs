@@ -5,12 +5,13 @@ use std::collections::BTreeSet;
 
 use sendaluna_core::facts::Position;
 use sendaluna_core::gate::Gate;
-use sendaluna_core::ids::{ItemId, SessionId};
+use sendaluna_core::ids::{ItemId, SessionId, SignId};
 use sendaluna_core::record::{
     Body, By, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
 };
 use sendaluna_core::session::{Cue, NotNow, PainAnswer, PainKind, Runner, SetId, State, answer_during};
 
+use crate::begin::UNWELL;
 use crate::clock::{Clock, Now};
 use crate::error::BedsideError;
 use crate::home::Bedside;
@@ -223,6 +224,14 @@ impl Guide {
             PainAnswer::StopToday => self.stop(home, clock, true)?,
         };
         Ok((answer, cues))
+    }
+
+    /// "I feel unwell or dizzy": stops at once, for today, and says to ring.
+    pub fn unwell(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        let cues = self.stop(home, clock, true)?;
+        let unwell = SignId::new(UNWELL).into_iter().collect::<Vec<_>>();
+        home.answer_signs(&unwell, self.by, &clock.now())?;
+        Ok(cues)
     }
 
     /// Stops the session; as told, if a rule or a sign said so.
