@@ -1,6 +1,7 @@
 //! Hands: what the patient presses during a session. At a terminal, single keys; from a script, one
 //! command a line.
 
+use std::collections::VecDeque;
 use std::io::{BufRead, IsTerminal};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::time::Duration;
@@ -39,6 +40,8 @@ pub enum Hands {
     Lines {
         /// The lines.
         lines: Receiver<String>,
+        /// Lines that are no command: answers to what is asked later.
+        answers: VecDeque<String>,
         /// There are no more.
         ended: bool,
     },
@@ -58,7 +61,7 @@ impl Hands {
                 }
             }
         });
-        Self::Lines { lines, ended: false }
+        Self::Lines { lines, answers: VecDeque::new(), ended: false }
     }
 
     /// Lets go of the terminal, for a question that is answered with a line.
@@ -97,8 +100,14 @@ impl Hands {
                 std::thread::sleep(up_to);
                 None
             }
-            Self::Lines { lines, ended } => match lines.recv_timeout(up_to) {
-                Ok(line) => commanded(&line),
+            Self::Lines { lines, answers, ended } => match lines.recv_timeout(up_to) {
+                Ok(line) => {
+                    let press = commanded(&line);
+                    if press.is_none() {
+                        answers.push_back(line);
+                    }
+                    press
+                }
                 Err(RecvTimeoutError::Timeout) => None,
                 Err(RecvTimeoutError::Disconnected) => {
                     *ended = true;
@@ -112,8 +121,8 @@ impl Hands {
     pub fn line(&mut self) -> Option<String> {
         match self {
             Self::Keys => None,
-            Self::Lines { lines, ended } => {
-                let line = lines.recv().ok();
+            Self::Lines { lines, answers, ended } => {
+                let line = answers.pop_front().or_else(|| lines.recv().ok());
                 *ended |= line.is_none();
                 line
             }

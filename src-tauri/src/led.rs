@@ -14,7 +14,7 @@ use serde_json::{Value, json};
 use crate::answer::{Desk, Trouble, now, print};
 use crate::hands::{Hands, Press};
 use crate::questions::{ask, zero_to_ten};
-use crate::session::{say, stop_screen};
+use crate::session::stop_screen;
 
 /// A session being led.
 pub struct Led<'a> {
@@ -99,10 +99,7 @@ impl<'a> Led<'a> {
                 self.guide.ready(home, clock)
             }
             Press::Space if matches!(state, State::Paused) => self.guide.go_on(home, clock),
-            Press::Space => self.guide.pause(clock).map(|()| {
-                say(self.desk, "session-paused");
-                Vec::new()
-            }),
+            Press::Space => return self.pause(),
             Press::Now => self.guide.go_on_now(home, clock),
             Press::Ready => Ok(Vec::new()),
             Press::Hurts(words) => return self.hurts(&words),
@@ -130,11 +127,20 @@ impl<'a> Led<'a> {
         Ok(())
     }
 
+    fn pause(&mut self) -> Result<(), Trouble> {
+        let paused = self.guide.pause(&self.desk.clock);
+        if paused.is_ok() {
+            self.line(&self.desk.say("session-paused", &[]));
+        }
+        self.show_or_say(paused.map(|()| Vec::new()))
+    }
+
     fn unwell(&mut self) -> Result<(), Trouble> {
         let result = self.guide.unwell(&mut self.home, &self.desk.clock);
         let stopped = result.is_ok();
         self.show_or_say(result)?;
         if stopped && !self.json {
+            self.hands.rest();
             stop_screen(self.desk, self.known, &self.home, Tier::RingToday)?;
         }
         Ok(())
@@ -189,6 +195,7 @@ impl<'a> Led<'a> {
         }
         self.line(&said);
         if answer == PainAnswer::StopToday {
+            self.hands.rest();
             stop_screen(self.desk, self.known, &self.home, Tier::RingToday)?;
         }
         Ok(())

@@ -167,7 +167,7 @@ pub fn stop_screen(desk: &Desk, known: &Known, home: &Bedside, tier: Tier) -> Re
 }
 
 /// Says something, unless the answer is JSON.
-pub fn say(desk: &Desk, id: &str) {
+fn say(desk: &Desk, id: &str) {
     if !desk.json {
         print(&desk.say(id, &[]));
     }

@@ -74,12 +74,29 @@ def rfc_9106_tag() -> bytes:
     lengths = ((1, 32), (2, 16), (3, 8), (4, 12))
     inputs = [ffi.new("uint8_t[]", bytes([byte]) * length) for byte, length in lengths]
     password, salt, secret, data = inputs
-    context = ffi.new("argon2_context *", {
-        "out": out, "outlen": 32, "pwd": password, "pwdlen": 32, "salt": salt, "saltlen": 16,
-        "secret": secret, "secretlen": 8, "ad": data, "adlen": 12, "t_cost": 3, "m_cost": 32,
-        "lanes": 4, "threads": 4, "version": 0x13, "allocate_cbk": ffi.NULL, "free_cbk": ffi.NULL,
-        "flags": 0,
-    })  # fmt: skip
+    context = ffi.new(
+        "argon2_context *",
+        {
+            "out": out,
+            "outlen": 32,
+            "pwd": password,
+            "pwdlen": 32,
+            "salt": salt,
+            "saltlen": 16,
+            "secret": secret,
+            "secretlen": 8,
+            "ad": data,
+            "adlen": 12,
+            "t_cost": 3,
+            "m_cost": 32,
+            "lanes": 4,
+            "threads": 4,
+            "version": 0x13,
+            "allocate_cbk": ffi.NULL,
+            "free_cbk": ffi.NULL,
+            "flags": 0,
+        },
+    )
     if argon2.core(context, argon2.Type.ID.value) != 0:
         return b""
     return bytes(ffi.buffer(out, 32))

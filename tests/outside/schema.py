@@ -36,9 +36,19 @@ ALIASES = {
     "after_days": ("ring_after_days",),
     "sessions": ("up_after_sessions",),
     "effort": ("up_effort_at_most",),
-    "pain": ("rest_stop_today_at", "slow_at", "easier_at", "stop_exercise_at", "stop_today_at",
-             "rise_stop_exercise", "next_morning_rise", "up_pain_at_most", "down_pain_over"),
-}  # fmt: skip
+    "repetitions": ("least", "most"),
+    "pain": (
+        "rest_stop_today_at",
+        "slow_at",
+        "easier_at",
+        "stop_exercise_at",
+        "stop_today_at",
+        "rise_stop_exercise",
+        "next_morning_rise",
+        "up_pain_at_most",
+        "down_pain_over",
+    ),
+}
 # Fields that hold one word of a closed list.
 CHOICES = {"kind", "side", "joint", "motion", "term", "not", "care", "tier", "only", "rights", "rule"}
 IDS = {"id", "person", "episode", "movement", "item", "family"}
@@ -112,7 +122,7 @@ def spoilt(source: Any, table: dict[str, tuple[float, float]]) -> Iterator[tuple
         seen.add(alike)
         for change, worse in changes(name, value, table):
             yield f"{change} {'.'.join(map(str, place)) or 'the top'}", with_value(source, place, worse)
-    for name in NEEDED & source.keys():
+    for name in sorted(NEEDED & source.keys()):
         others = {field: member for field, member in source.items() if field != name}
         yield f"no {name}", others
 
@@ -199,11 +209,11 @@ def program_agrees(tally: Tally, folder: Path) -> None:
     for kind in KINDS:
         source = read(folder / f"{kind}.toml")
         tally.check(f"{kind} is taken", taken(kind, 0, source))
-        spoilt_ones = [(name, worse) for name, worse in spoilt(source, table) if isinstance(worse, dict)]
+        names, worse = zip(*spoilt(source, table), strict=True)
         with ThreadPoolExecutor() as pool:
-            answers = pool.map(lambda n: taken(kind, n + 1, spoilt_ones[n][1]), range(len(spoilt_ones)))
-            for (name, _), answer in zip(spoilt_ones, answers, strict=True):
-                tally.check(f"{kind} with {name} is refused by the program", not answer, "taken")
+            answers = list(pool.map(taken, [kind] * len(worse), range(1, len(worse) + 1), worse))
+        for name, answer in zip(names, answers, strict=True):
+            tally.check(f"{kind} with {name} is refused by the program", not answer, "taken")
 
 
 def main() -> None:

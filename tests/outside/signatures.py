@@ -32,16 +32,25 @@ SIGNERS, PRECAUTIONS, PLAN = "sendaluna-signers", "sendaluna-precautions", "send
 
 # RFC 8032 §7.1, tests 1 to 3: seed, message, signature.
 RFC_8032 = (
-    ("9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60", "",
-     "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46b"
-     "d25bf5f0595bbe24655141438e7a100b"),
-    ("4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb", "72",
-     "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c"
-     "387b2eaeb4302aeeb00d291612bb0c00"),
-    ("c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7", "af82",
-     "6291d657deec24024827e69c3abe01a30ce548a284743a445e3680d7db5ac3ac18ff9b538d16f290ae67f760984dc659"
-     "4a7c15e9716ed28dc027beceea1ec40a"),
-)  # fmt: skip
+    (
+        "9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60",
+        "",
+        "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46b"
+        "d25bf5f0595bbe24655141438e7a100b",
+    ),
+    (
+        "4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb",
+        "72",
+        "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c"
+        "387b2eaeb4302aeeb00d291612bb0c00",
+    ),
+    (
+        "c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7",
+        "af82",
+        "6291d657deec24024827e69c3abe01a30ce548a284743a445e3680d7db5ac3ac18ff9b538d16f290ae67f760984dc659"
+        "4a7c15e9716ed28dc027beceea1ec40a",
+    ),
+)
 # RFC 8037 A.2 (public key), A.3 (thumbprint), A.4 and A.5 (payload and signature).
 RFC_8037_X = "11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo"
 RFC_8037_THUMBPRINT = "kPrK_qmxVWaYVA9wwBF6Iuo3vVzz7TxHCTwXBygrS4k"
@@ -246,12 +255,14 @@ def weak_keys(docs: Docs, good: Parts) -> list[Attack]:
     list_part = CLINIC.sign(compact_json(CLINIC.header(SIGNERS)), compact_json(with_weak).encode())
     rests = {**plan, "statements": [sha256(part) for part in good.precautions]}
     by_weak = Case(
-        "by a signer's key of small order", "Chalkias et al. 2020", "file-altered", forged(PLAN, rests)
+        "by a signer's key of small order", "Chalkias et al. 2020", "key-weak", forged(PLAN, rests)
     )
     own = Case(
-        "by a clinic key of small order", "Chalkias et al. 2020", "file-altered",
+        "by a clinic key of small order",
+        "Chalkias et al. 2020",
+        "key-weak",
         forged(SIGNERS, {**signers, "clinic_key": weak["x"]}),
-    )  # fmt: skip
+    )
     return [
         Attack("plan", by_weak, Parts(list_part, good.precautions, by_weak.part).text(), weak),
         Attack("signers", own, replace(good, signers=own.part).text(), weak),
@@ -291,14 +302,16 @@ def rights(docs: Docs, good: Parts) -> list[Attack]:
     stated = by_hand(THERAPIST, THERAPIST.header(PRECAUTIONS), compact_json(statement).encode())
     by_therapist = Parts(good.signers, [stated], sign_plan_part(plan, [stated]))
 
-    def attack(kind: str, name: str, refusal: str, part: str, parts: Parts, key: Key) -> Attack:
-        return Attack(kind, Case(name, "ours: who may say what", refusal, part), parts.text(), key.public)
+    def case(name: str, refusal: str, part: str) -> Case:
+        return Case(name, "ours: who may say what", refusal, part)
 
-    no_right, unknown = "signer-without-right", "signer-unknown"
+    surgeon = case("by the surgeon", "signer-without-right", by_surgeon)
+    clinic = case("by the clinic key", "signer-unknown", by_clinic)
+    therapist = case("by the therapist", "signer-without-right", stated)
     return [
-        attack("plan", "by the surgeon", no_right, by_surgeon, replace(good, plan=by_surgeon), SURGEON),
-        attack("plan", "by the clinic key", unknown, by_clinic, replace(good, plan=by_clinic), CLINIC),
-        attack("precautions", "by the therapist", no_right, stated, by_therapist, THERAPIST),
+        Attack("plan", surgeon, replace(good, plan=by_surgeon).text(), SURGEON.public),
+        Attack("plan", clinic, replace(good, plan=by_clinic).text(), CLINIC.public),
+        Attack("precautions", therapist, by_therapist.text(), THERAPIST.public),
     ]
 
 

@@ -34,7 +34,7 @@ class Variables(Visitor):
     def __init__(self) -> None:
         self.names: set[str] = set()
 
-    def visit_VariableReference(self, node: ast.VariableReference) -> None:  # noqa: N802
+    def visit_VariableReference(self, node: ast.VariableReference) -> None:
         self.names.add(node.id.name)
 
 
@@ -44,7 +44,7 @@ class Patterns(Visitor):
     def __init__(self) -> None:
         self.found: list[ast.Pattern] = []
 
-    def visit_Pattern(self, node: ast.Pattern) -> None:  # noqa: N802
+    def visit_Pattern(self, node: ast.Pattern) -> None:
         self.found.append(node)
         self.generic_visit(node)
 
@@ -146,7 +146,7 @@ locales = {json.dumps(languages)}
             encoding="utf-8",
         )
         program = Path(sys.executable).with_name("compare-locales")
-        command = [program, "--json", "-", config, locales]
+        command: list[str | Path] = [program, "--json", "-", config, locales]
         done = subprocess.run(command, capture_output=True, text=True, check=False)
     answer: list[dict[str, Any]] = json.loads(done.stdout or "[{}]")
     summary: dict[str, dict[str, int]] = answer[0].get("summary", {})
@@ -189,7 +189,9 @@ def counted(tally: Tally, locales: Path, languages: list[str]) -> None:
 def main() -> None:
     tally = Tally()
     locales = ROOT / "locales"
-    languages = sorted(folder.name for folder in locales.iterdir() if folder.is_dir() and folder.name != SOURCE)
+    languages = sorted(
+        folder.name for folder in locales.iterdir() if folder.is_dir() and folder.name != SOURCE
+    )
     tally.check("there is a language beside the source", bool(languages))
     for language in [SOURCE, *languages]:
         well_formed(tally, locales / language)

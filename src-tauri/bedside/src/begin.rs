@@ -94,9 +94,14 @@ impl Bedside {
             set_back |= sign.is_some_and(|sign| sign.set_back);
         }
         self.record(now, by, Body::SignsAnswered { signs: signs.to_vec(), gravest })?;
-        if set_back {
+        let what = match gravest {
+            Some(Tier::Emergency) => Some(SetBackKind::EmergencySign),
+            _ if set_back => Some(SetBackKind::MarkedSign),
+            _ => None,
+        };
+        if let Some(what) = what {
             let day = known.today(now.at).session_day;
-            self.record(now, by, Body::SetBack { what: SetBackKind::EmergencySign, day })?;
+            self.record(now, by, Body::SetBack { what, day })?;
         }
         Ok(gravest)
     }
@@ -121,12 +126,10 @@ impl Bedside {
         Ok(answer)
     }
 
-    /// The patient has spoken to the clinic after a stop.
+    /// The patient has spoken to the clinic: after a stop, or after a long break.
     pub fn spoke_to_clinic(&mut self, by: By, now: &Now) -> Result<(), BedsideError> {
-        let known = self.known()?;
-        if let Some((about, _)) = known.state.must_ring {
-            self.record(now, by, Body::SpokeToClinic { about })?;
-        }
+        let about = self.known()?.state.must_ring.map(|(about, _)| about);
+        self.record(now, by, Body::SpokeToClinic { about })?;
         Ok(())
     }
 
@@ -189,25 +192,31 @@ impl Bedside {
     }
 
     fn chosen(&self, known: &Known, only: Option<&ItemId>, now: &Now) -> Result<Vec<DueItem>, BedsideError> {
-        if let Some(id) = only {
-            let due = self.due_item(known, id, now)?;
-            return match due.gate {
-                Gate::NotYet(not_yet) => {
-                    Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
-                }
-                Gate::Open if due.is_enough_today() => Err(BedsideError::EnoughToday),
-                Gate::Open if due.is_too_soon(now.at) => {
-                    Err(BedsideError::TooSoon(known.local_time(due.not_before.unwrap_or(now.at))))
-                }
-                Gate::Open => Ok(vec![due]),
-            };
-        }
         let day = self.due_day(known, now);
-        if day.away == Away::RingFirst {
-            return Err(BedsideError::AwayTooLong);
+        let chosen = match only {
+            Some(id) => vec![self.one(known, id, now)?],
+            None => day.items.into_iter().filter(|due| due.is_due_at(now.at)).collect(),
+        };
+        match day.away {
+            Away::RingFirst => Err(BedsideError::AwayTooLong),
+            _ if chosen.is_empty() => Err(BedsideError::NothingDue),
+            _ => Ok(chosen),
         }
-        let chosen: Vec<_> = day.items.into_iter().filter(|due| due.is_due_at(now.at)).collect();
-        if chosen.is_empty() { Err(BedsideError::NothingDue) } else { Ok(chosen) }
+    }
+
+    /// One item, if its gate, its daily most and its spacing allow.
+    fn one(&self, known: &Known, id: &ItemId, now: &Now) -> Result<DueItem, BedsideError> {
+        let due = self.due_item(known, id, now)?;
+        match due.gate {
+            Gate::NotYet(not_yet) => {
+                Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
+            }
+            Gate::Open if due.is_enough_today() => Err(BedsideError::EnoughToday),
+            Gate::Open if due.is_too_soon(now.at) => {
+                Err(BedsideError::TooSoon(known.local_time(due.not_before.unwrap_or(now.at))))
+            }
+            Gate::Open => Ok(due),
+        }
     }
 
     pub(crate) fn due_day(&self, known: &Known, now: &Now) -> sendaluna_core::calendar::DueDay {

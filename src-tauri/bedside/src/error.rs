@@ -44,8 +44,6 @@ pub enum BedsideError {
     MustRing(Tier),
     /// No session for so long that the plan says to ring first.
     AwayTooLong,
-    /// Only today and yesterday can be recorded from memory.
-    DayTooOld,
     /// There is no session to go on with.
     NoOpenSession,
     /// This does not fit the present moment of the session.
@@ -77,7 +75,6 @@ impl BedsideError {
             Self::MustRing(Tier::RingToday),
             Self::MustRing(Tier::Emergency),
             Self::AwayTooLong,
-            Self::DayTooOld,
             Self::NoOpenSession,
             Self::NotNow,
             Self::NoEasierWay,
@@ -117,7 +114,6 @@ impl Coded for BedsideError {
             Self::MustRing(Tier::Emergency) => "must-ring-emergency",
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
-            Self::DayTooOld => "day-too-old",
             Self::NoOpenSession => "no-open-session",
             Self::NotNow => "not-now",
             Self::NoEasierWay => "no-easier-way",

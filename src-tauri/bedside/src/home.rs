@@ -12,6 +12,7 @@ use sendaluna_core::plan::doc::Item;
 use sendaluna_core::precaution::{Accepted, Standing};
 use sendaluna_core::record::{Body, By, Event, State};
 use sendaluna_exchange::receive::{Held, HeldPlan};
+use sendaluna_exchange::signers::SignersDoc;
 use sendaluna_store::{KeyPort, Store};
 use sendaluna_zones::IanaZone;
 
@@ -56,8 +57,7 @@ impl Bedside {
     pub(crate) fn known_if_any(&self) -> Result<Option<Known>, BedsideError> {
         let plans = self.store.plans()?;
         let Some(row) = plans.last() else { return Ok(None) };
-        let statements: Vec<Accepted> =
-            self.store.statements()?.into_iter().map(|row| row.accepted).collect();
+        let statements = self.judged()?;
         Ok(Some(Known {
             plan: row.plan.clone(),
             standing: Standing::of(&statements),
@@ -66,6 +66,15 @@ impl Bedside {
             clinic_zone: clinic_zone(&row.plan),
             device: self.device.clone(),
         }))
+    }
+
+    /// Every statement ever accepted, as the highest signers list judges it.
+    fn judged(&self) -> Result<Vec<Accepted>, BedsideError> {
+        let statements = self.store.statements()?.into_iter().map(|row| row.accepted);
+        Ok(match self.store.signers()? {
+            Some(row) => SignersDoc::read(&row.part)?.judge(statements),
+            None => statements.collect(),
+        })
     }
 
     /// What the verification of a file is held against.

@@ -72,7 +72,8 @@ impl Bedside {
                 statements.push(accepted.clone());
             }
         }
-        Ok(Offer { received, first, standing: Standing::of(&statements) })
+        let standing = Standing::of(&received.signers.judge(statements));
+        Ok(Offer { received, first, standing })
     }
 
     /// Takes an offered plan in, in one transaction. A first plan needs the patient's confirmation.

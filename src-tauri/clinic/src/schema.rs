@@ -30,6 +30,10 @@ pub fn schema(source: Source) -> Value {
     };
     let mut value = schema.to_value();
     add_bounds(&mut value);
+    // A number of repetitions is one of two forms, so its bound hangs on neither name.
+    if let Some(count) = value.pointer_mut("/$defs/Count/anyOf/0") {
+        bound_property("repetitions", count);
+    }
     value
 }
 
@@ -55,6 +59,7 @@ fn bound_property(name: &str, property: &mut Value) {
         "most_deg" | "over_deg" | "from_deg" | "to_deg" => Some(&bounds::DEG),
         "most_nm_per_kg" | "nm_per_kg_per_m" => Some(&bounds::MOMENT),
         "ring_after_days" => Some(&bounds::AFTER_DAYS),
+        "least" | "most" => Some(&bounds::REPETITIONS),
         "up_after_sessions" => Some(&bounds::SESSIONS),
         "up_effort_at_most" => Some(&bounds::EFFORT),
         "working_percent" | "other_percent" => Some(&bounds::WEIGHT_PERCENT),

@@ -77,7 +77,8 @@ pub struct Ground {
     pub signers: SignersDoc,
     /// Its part.
     pub signers_part: String,
-    /// Statements that the plan is to rest on.
+    /// Statements that the plan is to rest on: those of the file before are carried on, so that a new
+    /// device knows what the old one knew.
     pub statements: Vec<(Accepted, String)>,
     /// The file that the plan supersedes.
     pub previous: Option<Received>,
@@ -98,23 +99,21 @@ impl Ground {
         };
         let statements = statements.into_iter().map(read).collect::<Result<Vec<_>, _>>()?;
         let previous = previous.map(|bytes| open(&bytes, now)).transpose()?;
-        Ok(Self { signers, signers_part, statements, previous })
-    }
-
-    /// Everything that is in force: the plan's own statements, and those of the file before.
-    fn in_force(&self) -> Vec<Accepted> {
-        let mut all: Vec<Accepted> = self.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
-        for (accepted, _) in self.previous.iter().flat_map(|previous| &previous.statements) {
-            if !all.iter().any(|known| known.digest == accepted.digest) {
-                all.push(accepted.clone());
+        let carried = previous.iter().flat_map(|previous| &previous.statements);
+        let mut all: Vec<(Accepted, String)> =
+            carried.map(|(accepted, part)| (accepted.clone(), part.text.clone())).collect();
+        for statement in statements {
+            if !all.iter().any(|(known, _)| known.digest == statement.0.digest) {
+                all.push(statement);
             }
         }
-        all
+        Ok(Self { signers, signers_part, statements: all, previous })
     }
 
     /// Checks a plan.
     pub fn check(&self, doc: &PlanDoc, library: &Library) -> CheckReport {
-        check(doc, library, &self.in_force())
+        let statements: Vec<_> = self.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
+        check(doc, library, &statements)
     }
 
     /// Fills, checks and signs a plan. The finished file is received as a patient's program would

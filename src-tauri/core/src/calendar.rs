@@ -95,6 +95,8 @@ pub struct History {
     pub care: BTreeMap<CareId, BTreeMap<NaiveDate, u16>>,
     /// The latest day with a session of any kind.
     pub last_session: Option<NaiveDate>,
+    /// The latest day on which the patient spoke to the clinic.
+    pub spoke: Option<NaiveDate>,
 }
 
 impl History {
@@ -266,10 +268,13 @@ fn care_due(plan: &Plan, day: NaiveDate, over: bool, history: &History) -> Vec<D
     plan.doc().care.iter().filter(holds).map(due).collect()
 }
 
+/// How long there was no session. A talk with the clinic since then takes the place of "ring first".
 fn away(plan: &Plan, day: NaiveDate, history: &History) -> Away {
     let rule = &plan.doc().return_dose;
-    let gap = history.last_session.map_or(0, |last| (day - last).num_days());
-    if gap >= i64::from(rule.ring_after_days) {
+    let days_since = |on: Option<NaiveDate>| on.map(|on| (day - on).num_days());
+    let gap = days_since(history.last_session).unwrap_or(0);
+    let silent = days_since(history.spoke).map_or(gap, |since| since.min(gap));
+    if silent >= i64::from(rule.ring_after_days) {
         Away::RingFirst
     } else if gap >= i64::from(rule.after_days) {
         Away::Restart

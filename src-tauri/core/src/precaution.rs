@@ -315,6 +315,8 @@ pub struct Who {
 pub struct Accepted {
     /// Digest of the signed part.
     pub digest: Digest,
+    /// Thumbprint of the key that signed.
+    pub key: Digest,
     /// Who signed.
     pub signer: Who,
     /// Could set precautions.
@@ -386,8 +388,10 @@ impl Standing {
                         .and_modify(|from| *from = (*from).min(lift.from))
                         .or_insert(lift.from);
                 }
-                standing.set_backs_released_until =
-                    standing.set_backs_released_until.max(statement.doc.releases_set_backs_until);
+                // Nobody releases what has not happened yet.
+                let release =
+                    statement.doc.releases_set_backs_until.map(|at| at.min(statement.doc.issued_at));
+                standing.set_backs_released_until = standing.set_backs_released_until.max(release);
             }
         }
         for statement in ordered.iter().filter(|s| !s.may_lift) {

@@ -74,7 +74,14 @@ pub fn statement(precautions: Vec<Precaution>) -> Accepted {
         releases_set_backs_until: None,
     };
     let digest = Digest::of(format!("{doc:?}").as_bytes());
-    Accepted { digest, signer: who("A surgeon"), may_set: true, may_lift: true, doc }
+    Accepted {
+        digest,
+        key: Digest::of(b"a key"),
+        signer: who("A surgeon"),
+        may_set: true,
+        may_lift: true,
+        doc,
+    }
 }
 
 pub fn who(name: &str) -> Who {

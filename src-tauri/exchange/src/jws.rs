@@ -8,7 +8,7 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use crate::key::PublicKey;
+use crate::key::{NotAKey, PublicKey};
 use crate::refusal::Refusal;
 use crate::scan::{Found, scan};
 
@@ -139,8 +139,14 @@ fn read_exact<T: DeserializeOwned + Serialize>(payload: &[u8]) -> Result<T, Refu
         _ => return Err(Refusal::Altered),
     }
     let doc: T = serde_json::from_slice(payload).map_err(|e| {
-        let unknown = ["unknown field", "unknown variant"].iter().any(|what| e.to_string().contains(what));
-        if unknown { Refusal::NewerFormat } else { Refusal::Altered }
+        let said = e.to_string();
+        if said.contains(&NotAKey.to_string()) {
+            Refusal::WeakKey
+        } else if said.contains("unknown field") || said.contains("unknown variant") {
+            Refusal::NewerFormat
+        } else {
+            Refusal::Altered
+        }
     })?;
     let again = serde_json::to_vec(&doc).map_err(|_| Refusal::Altered)?;
     if again == payload { Ok(doc) } else { Err(Refusal::Altered) }

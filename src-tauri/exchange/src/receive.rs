@@ -163,6 +163,7 @@ pub fn read_statement(
     let part = Part::new(text);
     let accepted = Accepted {
         digest: part.digest,
+        key: unverified.key(),
         signer: signer.who(),
         may_set: signer.may(Right::SetPrecautions),
         may_lift: signer.may(Right::LiftPrecautions),

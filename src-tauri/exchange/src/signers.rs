@@ -7,7 +7,7 @@ use sendaluna_core::bounds;
 use sendaluna_core::digest::Digest;
 use sendaluna_core::ids::SignerId;
 use sendaluna_core::plan::FORMAT;
-use sendaluna_core::precaution::Who;
+use sendaluna_core::precaution::{Accepted, Who};
 use sendaluna_core::problem::{Problem, Problems};
 use sendaluna_core::text::{Text, has_hidden_characters};
 use serde::{Deserialize, Serialize};
@@ -114,6 +114,17 @@ impl SignersDoc {
     /// The one signer whose key has this thumbprint.
     pub fn signer(&self, key: Digest) -> Result<&Signer, Refusal> {
         self.signers.iter().find(|signer| signer.key.thumbprint() == key).ok_or(Refusal::SignerUnknown)
+    }
+
+    /// Statements as this list, the highest held, judges them: what a revoked key lifted is not
+    /// lifted. What it set stays, because the strictest wins.
+    pub fn judge(&self, statements: impl IntoIterator<Item = Accepted>) -> Vec<Accepted> {
+        let judged = |mut statement: Accepted| {
+            let revoked = self.signer(statement.key).is_ok_and(|signer| signer.revoked.is_some());
+            statement.may_lift &= !revoked;
+            statement
+        };
+        statements.into_iter().map(judged).collect()
     }
 
     /// Every problem of the list, each with its place.

@@ -212,12 +212,20 @@ def payloads(good: str, payload: bytes, key: Key) -> Iterator[Case]:
         yield Case("payload: accents escaped", "ours: exact bytes", "file-altered", key.sign(good, escaped))
     for name, source, refusal, changed in (
         ("a member twice", "RFC 8259 §4", "part-duplicate-member", text.replace("{", '{"format":1,', 1)),
-        ("a member twice, one escaped", "RFC 8259 §4", "part-duplicate-member",
-         text.replace("{", '{"\\u0066ormat":1,', 1)),
-        ("a member of a member twice", "RFC 8259 §4", "part-duplicate-member",
-         text.replace('"en":', '"en":"x","en":', 1)),
+        (
+            "a member twice, one escaped",
+            "RFC 8259 §4",
+            "part-duplicate-member",
+            text.replace("{", '{"\\u0066ormat":1,', 1),
+        ),
+        (
+            "a member of a member twice",
+            "RFC 8259 §4",
+            "part-duplicate-member",
+            text.replace('"en":', '"en":"x","en":', 1),
+        ),
         ("an unknown member", "ours: closed format", "format-newer", compact_json({**doc, "more": 1})),
         ("format 2", "ours: closed format", "format-newer", compact_json({**doc, "format": 2})),
         ("nested 17 deep", "RFC 8259 §9", "file-too-deep", compact_json({**doc, "more": nested})),
-    ):  # fmt: skip
+    ):
         yield Case(f"payload: {name}", source, refusal, key.sign(good, changed.encode()))

@@ -79,7 +79,14 @@ def demo_sources() -> list[Path]:
 def fill(source: Path, out: Path, days_ago: int) -> None:
     """Fills the dates of a demo source with the demo's own program."""
     day_zero = datetime.date.today() - datetime.timedelta(days=days_ago)
-    command = [sys.executable, ROOT / "demo" / "fill.py", source, out, "--day-zero", str(day_zero)]
+    command: list[str | Path] = [
+        sys.executable,
+        ROOT / "demo" / "fill.py",
+        source,
+        out,
+        "--day-zero",
+        str(day_zero),
+    ]
     subprocess.run(command, check=True)
 
 

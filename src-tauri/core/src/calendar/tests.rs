@@ -119,6 +119,10 @@ fn after_days_without_a_session_the_return_dose_applies() {
     assert_eq!((seven.away, sets(&seven)), (Away::Restart, 1));
     let fourteen = due_on("2026-03-23", &last("2026-03-09"));
     assert_eq!(fourteen.away, Away::RingFirst);
+    let spoke = History { spoke: Some(date("2026-03-22")), ..last("2026-03-09") };
+    assert_eq!(due_on("2026-03-23", &spoke).away, Away::Restart);
+    let before = History { spoke: Some(date("2026-03-01")), ..last("2026-03-09") };
+    assert_eq!(due_on("2026-03-23", &before).away, Away::RingFirst);
 }
 
 /// A zone of one offset.

@@ -9,7 +9,7 @@ use crate::ids::{FamilyId, MovementId};
 use crate::library::Movement;
 use crate::plan::doc::Load;
 
-/// Standard gravity's usual rounding, m/s² (as in the shipped check table of static moments).
+/// Standard gravity's usual rounding, m/s² (standard acceleration, ISO 80000-3, is 9.80665).
 const GRAVITY: f64 = 9.81;
 
 /// Stature and mass, as far as they are known.

@@ -107,7 +107,8 @@ fn no_active_hip_abduction_shuts_the_stance_leg_too() {
 fn a_moment_is_estimated_from_the_segment_table() {
     let moment = |most_nm_per_kg| Rule::Moment { joint: Joint::Hip, motion: Motion::Flexion, most_nm_per_kg };
     let raise = left("straight-leg-raise");
-    // facts/static-moments.csv: straight leg level, thigh + shank-and-foot, 70 kg, 1.70 m: 40.45 N·m.
+    // By hand from Winter, Table 4.1: straight leg level, thigh and shank-and-foot, 70 kg, 1.70 m:
+    // (7.0 × 0.433 × 0.4165 + 4.27 × (0.4165 + 0.606 × 0.4182)) × 9.81 = 40.45 N·m.
     let hip = raise.moments.iter().find(|m| m.joint == Joint::Hip).expect("a moment");
     assert!((hip.nm_per_kg * 70.0 - 40.45).abs() < 0.05, "{}", hip.nm_per_kg * 70.0);
     assert!(breaks(moment(0.25), &raise));
@@ -134,7 +135,7 @@ fn an_ankle_weight_adds_to_the_moment_and_an_unknown_body_is_judged_at_its_worst
         done.moments.iter().find(|m| m.joint == Joint::Hip).expect("a moment").nm_per_kg
     };
     let known = BodySize { height_cm: Some(170), mass_kg: Some(70) };
-    // facts/static-moments.csv: 1 kg at the ankle adds 8.19 N·m at the hip.
+    // By hand: 1 kg × 9.81 × 0.491 × 1.70 = 8.19 N·m at the hip.
     let added = (hip(Some(&load), known) - hip(None, known)) * 70.0;
     assert!((added - 8.19).abs() < 0.01, "{added}");
     let unknown = BodySize::default();

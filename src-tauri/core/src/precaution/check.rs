@@ -3,7 +3,7 @@
 use crate::bounds;
 use crate::facts::{Joint, Motion};
 use crate::plan::check::{check_text, unique};
-use crate::precaution::{Precaution, Rule, StatementDoc};
+use crate::precaution::{End, Precaution, Rule, StatementDoc};
 use crate::problem::{Problem, Problems};
 
 /// Every problem of a statement, each with its place.
@@ -27,6 +27,11 @@ pub fn problems(doc: &StatementDoc) -> Vec<Problem> {
             p.add("episode", "unknown-id", vec![("id", precaution.episode.to_string())]);
         }
         check_text(p, "why", &precaution.why, &[]);
+        let week = match precaution.ends {
+            End::Through { week, .. } | End::UntilLifted { week, .. } => week,
+            End::DayZeroUnknown { week } => Some(week),
+        };
+        p.bound_opt("ends.week", &bounds::WEEK, week);
         p.within("rule", |p| check_rule(p, precaution));
     });
     p.into_found()

@@ -83,6 +83,11 @@ fn a_statement_says_what_it_lacks() {
             ("no-conditions", "precautions[0].rule.ranges".to_string()),
         ]
     );
+    for week in [0, 261] {
+        let mut weeks = doc.clone();
+        weeks.precautions[0].ends = End::Through { day: date("2026-03-02"), week: Some(week) };
+        assert!(problems(&weeks).iter().any(|p| p.place == "precautions[0].ends.week"), "{week}");
+    }
     doc.none = true;
     assert!(problems(&doc).iter().any(|p| p.code == "none-and-some"));
     doc.precautions.clear();

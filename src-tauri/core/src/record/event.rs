@@ -177,6 +177,8 @@ pub enum SetBackKind {
     Fall,
     Readmission,
     EmergencySign,
+    /// Another warning sign that the plan marks as one.
+    MarkedSign,
 }
 
 /// Done or not done, without a figure.
@@ -340,9 +342,10 @@ pub enum Body {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         words: Option<String>,
     },
-    /// The patient spoke to the clinic after a sign or pain that said to ring.
+    /// The patient spoke to the clinic: after a sign or pain that said to ring, or a long break.
     SpokeToClinic {
-        /// When the stop was shown.
-        about: DateTime<Utc>,
+        /// When the stop was shown, if there was one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        about: Option<DateTime<Utc>>,
     },
 }

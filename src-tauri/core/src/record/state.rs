@@ -141,7 +141,10 @@ impl State {
             Body::TighteningEnded { item } => self.tightened.retain(|t| t.item != *item),
             Body::SetBack { what, day } => self.set_backs.push((event.stamp.at, *day, *what)),
             Body::SessionResumed { .. } | Body::BreakDeclared { .. } => {}
-            Body::SpokeToClinic { .. } => self.must_ring = None,
+            Body::SpokeToClinic { .. } => {
+                self.must_ring = None;
+                self.history.spoke = self.history.spoke.max(Some(day));
+            }
         }
         self.newest = Some(event.stamp.clone());
     }

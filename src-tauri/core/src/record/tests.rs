@@ -122,7 +122,7 @@ fn a_stop_that_says_to_ring_holds_until_the_clinic_was_spoken_to() {
     assert!(State::of(&chain(vec![signs(Some(Tier::Note))])).must_ring.is_none());
     let mut bodies = vec![signs(Some(Tier::RingToday))];
     assert!(State::of(&chain(bodies.clone())).must_ring.is_some());
-    bodies.push(Body::SpokeToClinic { about: "2026-03-05T10:00:00Z".parse().expect("a moment") });
+    bodies.push(Body::SpokeToClinic { about: Some("2026-03-05T10:00:00Z".parse().expect("a moment")) });
     assert!(State::of(&chain(bodies)).must_ring.is_none());
     let pain = Pain {
         moment: Moment::During,
