@@ -408,4 +408,37 @@ fn the_clinic_checks_and_signs_the_demo_and_finds_every_kind_of_contradiction() 
     assert_eq!(code["letter_code"], shown["letter_code"]);
     let stale = clinic(&[&plan_sign[..], &["--previous", "x.sendaluna"]].concat());
     assert_eq!(error_code(&stale), "clinic-revision-not-newer");
+    fill("hip/plan-2.toml", "plan-2.toml");
+    fill("hip/lift.toml", "lift.toml");
+    let lift = [
+        "precautions",
+        "sign",
+        "lift.toml",
+        "--signers",
+        "signers.jws",
+        "--key",
+        "therapist.key",
+        "--out",
+        "lift.jws",
+    ];
+    assert_eq!(json(&clinic(&lift))["lifts_without_right"], 1);
+    let second = clinic(&[
+        "plan",
+        "sign",
+        "plan-2.toml",
+        "--signers",
+        "signers.jws",
+        "--precautions",
+        "lift.jws",
+        "--previous",
+        "x.sendaluna",
+        "--key",
+        "therapist.key",
+        "--out",
+        "y.sendaluna",
+    ]);
+    assert!(second.status.success(), "{second:?}");
+    let later = json(&clinic(&["plan", "show", "y.sendaluna"]));
+    assert_eq!(later["precautions"], shown["precautions"], "statements of the file before are carried on");
+    assert_eq!(later["lifts_ignored"][0], "straight-leg-raise");
 }

@@ -101,12 +101,21 @@ impl World {
         sign::statement(&self.statement, &self.surgeon)
     }
 
+    /// A lift by the surgeon, who may.
+    pub fn lift_by_the_surgeon(&self) -> String {
+        sign::statement(&self.lift(), &self.surgeon)
+    }
+
     /// A lift by the therapist, who has no right to lift.
     pub fn lift_by_the_therapist(&self) -> String {
+        sign::statement(&self.lift(), &self.therapist)
+    }
+
+    fn lift(&self) -> StatementDoc {
         let mut doc = self.statement.clone();
         doc.precautions.clear();
         doc.lifts = vec![serde_json::from_value(json!({ "precaution": "raise" })).expect("the form")];
-        sign::statement(&doc, &self.therapist)
+        doc
     }
 
     /// The file's parts.

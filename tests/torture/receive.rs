@@ -129,6 +129,23 @@ fn a_compromised_key_is_revoked_for_everything_it_ever_signed() {
 }
 
 #[test]
+fn what_a_revoked_key_lifted_is_not_lifted() {
+    let mut world = World::new();
+    let received = first(&world, &world.file_with(vec![world.statement_part(), world.lift_by_the_surgeon()]))
+        .expect("good");
+    let accepted: Vec<_> = received.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
+    let opens = |world: &World| Standing::of(&world.signers.judge(accepted.clone())).in_force[0].opens;
+    assert_eq!(opens(&world), Some(NaiveDate::MIN), "lifted at once");
+    world.signers.number = 2;
+    world.signers.signers[0].revoked = Some(day("2026-03-09"));
+    assert_eq!(
+        opens(&world),
+        NaiveDate::from_ymd_opt(2026, 5, 25),
+        "the precaution stays, the lift does not"
+    );
+}
+
+#[test]
 fn signers_sign_within_their_days_and_rights() {
     let change = |change: fn(&mut World)| {
         let mut world = World::new();
