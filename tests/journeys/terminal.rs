@@ -1,22 +1,14 @@
-//! The real programs, from the outside, as a clinic and a patient use them. `tests/run` builds them
-//! first; waits are for the programs' own output, never for time.
+//! The patient's real program, from the outside. `tests/run` builds it first; waits are for the
+//! program's own output, never for time.
 
 use std::io::{BufRead, BufReader, Write};
 use std::path::{Path, PathBuf};
-use std::process::{Child, ChildStdout, Command, Output, Stdio};
+use std::process::{Child, ChildStdout, Command, Stdio};
 
-use sendaluna_tests::root;
+use sendaluna_tests::programs::{error_code, json, program};
 use sendaluna_tests::world::World;
 use serde_json::Value;
 use tempfile::TempDir;
-
-fn program(name: &str) -> PathBuf {
-    let folder =
-        std::env::var_os("SENDALUNA_BIN_DIR").map_or_else(|| root().join("target/debug"), PathBuf::from);
-    let path = folder.join(name);
-    assert!(path.exists(), "{} is not built: run `cargo build`", path.display());
-    path
-}
 
 /// A folder with a plan file of two short sets, and its letter code.
 struct Scene {
@@ -78,19 +70,6 @@ impl Scene {
 
 fn text(path: &Path) -> &str {
     path.to_str().expect("plain")
-}
-
-fn json(out: &Output) -> Value {
-    serde_json::from_slice(&out.stdout).unwrap_or_else(|e| panic!("{e}: {out:?}"))
-}
-
-fn error_code(out: &Output) -> String {
-    assert!(!out.status.success(), "{out:?}");
-    let answer = json(out);
-    for part in ["happened", "do"] {
-        assert!(answer["error"][part].as_str().is_some_and(|said| said.len() > 10), "{answer}");
-    }
-    answer["error"]["code"].as_str().expect("a code").to_string()
 }
 
 #[test]
@@ -313,132 +292,4 @@ fn warning_signs_stop_a_session_before_it_begins() {
     let answer = json(&out);
     assert_eq!((&answer["stopped"], &answer["tier"]), (&true.into(), &"emergency".into()));
     assert!(answer["said"].as_str().is_some_and(|said| said.contains("112")));
-}
-
-#[test]
-fn the_clinic_checks_and_signs_the_demo_and_finds_every_kind_of_contradiction() {
-    let scene = Scene::new();
-    let clinic = |args: &[&str]| {
-        let mut command = Command::new(program("sendaluna-clinic"));
-        command.args(["--json", "--lang", "en"]).args(args).current_dir(scene.folder.path());
-        command
-            .env("SENDALUNA_PASSPHRASE", "invented test words")
-            .stdin(Stdio::null())
-            .output()
-            .expect("runs")
-    };
-    let fill = |source: &str, out: &str| {
-        let mut command = Command::new("python3");
-        command.arg(root().join("demo/fill.py")).arg(root().join("demo").join(source)).arg(scene.path(out));
-        let today = chrono::Utc::now().date_naive();
-        command.args(["--day-zero", &(today - chrono::Days::new(45)).to_string()]);
-        assert!(command.status().expect("runs").success());
-    };
-    for key in ["clinic", "surgeon", "therapist"] {
-        assert!(clinic(&["key", "new", "--out", &format!("{key}.key")]).status.success());
-    }
-    assert!(clinic(&["key", "new", "--for", "reports", "--out", "reports.key"]).status.success());
-    let again = clinic(&["key", "new", "--out", "surgeon.key"]);
-    assert_eq!(error_code(&again), "clinic-file", "a key is never written over another");
-    fill("hip/signers.toml", "signers.toml");
-    assert!(
-        clinic(&["signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "signers.jws"])
-            .status
-            .success()
-    );
-    fill("contradictions/precautions.toml", "precautions.toml");
-    fill("contradictions/plan.toml", "plan.toml");
-    let sign = [
-        "precautions",
-        "sign",
-        "precautions.toml",
-        "--signers",
-        "signers.jws",
-        "--key",
-        "surgeon.key",
-        "--out",
-        "p.jws",
-    ];
-    assert!(clinic(&sign).status.success());
-    let check = clinic(&["plan", "check", "plan.toml", "--signers", "signers.jws", "--precautions", "p.jws"]);
-    assert_eq!(check.status.code(), Some(1));
-    let found = json(&check)["contradictions"].as_array().expect("a list").clone();
-    for kind in [
-        "movement",
-        "range",
-        "together",
-        "action",
-        "moment",
-        "position",
-        "weight-bearing",
-        "resistance",
-        "brace",
-        "spine",
-        "daily",
-    ] {
-        let one = found.iter().find(|c| c["precaution"] == format!("rule-{kind}"));
-        let one = one.unwrap_or_else(|| panic!("{kind} is not found"));
-        assert!(one["from"].is_string() && one["through"].is_string() && one["set_by"].is_string(), "{one}");
-    }
-    let plan_sign = [
-        "plan",
-        "sign",
-        "plan.toml",
-        "--signers",
-        "signers.jws",
-        "--precautions",
-        "p.jws",
-        "--key",
-        "therapist.key",
-        "--out",
-        "x.sendaluna",
-    ];
-    assert_eq!(error_code(&clinic(&plan_sign)), "clinic-contradictions");
-    assert!(!scene.path("x.sendaluna").exists());
-    fill("hip/plan.toml", "plan.toml");
-    fill("hip/precautions.toml", "precautions.toml");
-    assert!(clinic(&sign).status.success());
-    let surgeon_only = [&plan_sign[..8], &["surgeon.key"], &plan_sign[9..]].concat();
-    assert_eq!(error_code(&clinic(&surgeon_only)), "clinic-no-right");
-    let signed = clinic(&plan_sign);
-    assert!(signed.status.success(), "{signed:?}");
-    let shown = json(&clinic(&["plan", "show", "x.sendaluna"]));
-    assert_eq!(shown["revision"], 1);
-    let code = json(&clinic(&["letter-code", "--signers", "signers.jws"]));
-    assert_eq!(code["letter_code"], shown["letter_code"]);
-    let stale = clinic(&[&plan_sign[..], &["--previous", "x.sendaluna"]].concat());
-    assert_eq!(error_code(&stale), "clinic-revision-not-newer");
-    fill("hip/plan-2.toml", "plan-2.toml");
-    fill("hip/lift.toml", "lift.toml");
-    let lift = [
-        "precautions",
-        "sign",
-        "lift.toml",
-        "--signers",
-        "signers.jws",
-        "--key",
-        "therapist.key",
-        "--out",
-        "lift.jws",
-    ];
-    assert_eq!(json(&clinic(&lift))["lifts_without_right"], 1);
-    let second = clinic(&[
-        "plan",
-        "sign",
-        "plan-2.toml",
-        "--signers",
-        "signers.jws",
-        "--precautions",
-        "lift.jws",
-        "--previous",
-        "x.sendaluna",
-        "--key",
-        "therapist.key",
-        "--out",
-        "y.sendaluna",
-    ]);
-    assert!(second.status.success(), "{second:?}");
-    let later = json(&clinic(&["plan", "show", "y.sendaluna"]));
-    assert_eq!(later["precautions"], shown["precautions"], "statements of the file before are carried on");
-    assert_eq!(later["lifts_ignored"][0], "straight-leg-raise");
 }

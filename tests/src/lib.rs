@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+pub mod programs;
 pub mod world;
 
 /// The root of the house.

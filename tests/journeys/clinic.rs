@@ -1,0 +1,152 @@
+//! The clinic's real program on the demo's own sources: keys, signers, statements, the check that
+//! finds every kind of contradiction, and revisions.
+
+use std::path::PathBuf;
+use std::process::{Command, Output, Stdio};
+
+use sendaluna_tests::programs::{error_code, json, program};
+use sendaluna_tests::root;
+use serde_json::Value;
+use tempfile::TempDir;
+
+const CHECK: [&str; 7] =
+    ["plan", "check", "plan.toml", "--signers", "signers.jws", "--precautions", "precautions.jws"];
+
+/// A clinic's desk: a folder with keys and a signed signers list.
+struct Desk {
+    folder: TempDir,
+}
+
+impl Desk {
+    fn new() -> Self {
+        let desk = Self { folder: tempfile::tempdir().expect("a folder") };
+        for key in ["clinic", "surgeon", "therapist"] {
+            desk.done(&["key", "new", "--out", &format!("{key}.key")]);
+        }
+        desk.done(&["key", "new", "--for", "reports", "--out", "reports.key"]);
+        desk.fill("hip/signers.toml", "signers.toml");
+        desk.done(&["signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "signers.jws"]);
+        desk
+    }
+
+    /// With the statement and the plan of one of the demo's folders.
+    fn with(scenario: &str) -> Self {
+        let desk = Self::new();
+        desk.fill(&format!("{scenario}/plan.toml"), "plan.toml");
+        desk.fill(&format!("{scenario}/precautions.toml"), "precautions.toml");
+        desk.sign_statement("precautions", "surgeon");
+        desk
+    }
+
+    fn path(&self, name: &str) -> PathBuf {
+        self.folder.path().join(name)
+    }
+
+    fn run(&self, args: &[&str]) -> Output {
+        let mut command = Command::new(program("sendaluna-clinic"));
+        command.args(["--json", "--lang", "en"]).args(args).current_dir(self.folder.path());
+        command
+            .env("SENDALUNA_PASSPHRASE", "invented test words")
+            .stdin(Stdio::null())
+            .output()
+            .expect("runs")
+    }
+
+    fn done(&self, args: &[&str]) -> Value {
+        let out = self.run(args);
+        assert!(out.status.success(), "{args:?}: {out:?}");
+        json(&out)
+    }
+
+    /// A source of the demo, with day 0 set back 45 days from whenever this runs.
+    fn fill(&self, source: &str, out: &str) {
+        let mut command = Command::new("python3");
+        command.arg(root().join("demo/fill.py")).arg(root().join("demo").join(source)).arg(self.path(out));
+        let today = chrono::Utc::now().date_naive();
+        command.args(["--day-zero", &(today - chrono::Days::new(45)).to_string()]);
+        assert!(command.status().expect("runs").success());
+    }
+
+    fn sign_statement(&self, name: &str, by: &str) -> Value {
+        let (source, key, out) = (format!("{name}.toml"), format!("{by}.key"), format!("{name}.jws"));
+        self.done(&["precautions", "sign", &source, "--signers", "signers.jws", "--key", &key, "--out", &out])
+    }
+
+    fn sign_plan(&self, source: &str, statement: &str, by: &str, more: &[&str]) -> Output {
+        let key = format!("{by}.key");
+        let args =
+            ["plan", "sign", source, "--signers", "signers.jws", "--precautions", statement, "--key", &key];
+        self.run(&[&args[..], more].concat())
+    }
+}
+
+#[test]
+fn the_check_finds_every_kind_of_contradiction_and_signing_refuses() {
+    let desk = Desk::with("contradictions");
+    let check = desk.run(&CHECK);
+    assert_eq!(check.status.code(), Some(1));
+    let found = json(&check)["contradictions"].as_array().expect("a list").clone();
+    for kind in [
+        "movement",
+        "range",
+        "together",
+        "action",
+        "moment",
+        "position",
+        "weight-bearing",
+        "resistance",
+        "brace",
+        "spine",
+        "daily",
+    ] {
+        let one = found.iter().find(|c| c["precaution"] == format!("rule-{kind}"));
+        let one = one.unwrap_or_else(|| panic!("{kind} is not found"));
+        assert!(one["from"].is_string() && one["through"].is_string() && one["set_by"].is_string(), "{one}");
+    }
+    let signed = desk.sign_plan("plan.toml", "precautions.jws", "therapist", &["--out", "x.sendaluna"]);
+    assert_eq!(error_code(&signed), "clinic-contradictions");
+    assert!(!desk.path("x.sendaluna").exists());
+}
+
+#[test]
+fn keys_and_rights_are_minded() {
+    let desk = Desk::with("hip");
+    let again = desk.run(&["key", "new", "--out", "surgeon.key"]);
+    assert_eq!(error_code(&again), "clinic-file", "a key is never written over another");
+    let by_surgeon = desk.sign_plan("plan.toml", "precautions.jws", "surgeon", &["--out", "x.sendaluna"]);
+    assert_eq!(error_code(&by_surgeon), "clinic-no-right");
+    let by_clinic = desk.sign_plan("plan.toml", "precautions.jws", "clinic", &["--out", "x.sendaluna"]);
+    assert_eq!(error_code(&by_clinic), "clinic-not-a-signer");
+    let wrong_passphrase = Command::new(program("sendaluna-clinic"))
+        .args(["--json", "signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "y.jws"])
+        .current_dir(desk.folder.path())
+        .env("SENDALUNA_PASSPHRASE", "other words entirely")
+        .output()
+        .expect("runs");
+    assert_eq!(error_code(&wrong_passphrase), "key-passphrase");
+    std::fs::write(desk.path("broken.toml"), "number = 1\nclinc = \"typo\"\n").expect("written");
+    let broken = desk.run(&["signers", "sign", "broken.toml", "--key", "clinic.key", "--out", "y.jws"]);
+    assert_eq!(error_code(&broken), "clinic-source");
+}
+
+#[test]
+fn a_revision_carries_every_statement_on_and_a_lift_without_the_right_lifts_nothing() {
+    let desk = Desk::with("hip");
+    assert_eq!(desk.done(&CHECK)["ok"], true);
+    let first = desk.sign_plan("plan.toml", "precautions.jws", "therapist", &["--out", "x.sendaluna"]);
+    assert!(first.status.success(), "{first:?}");
+    let shown = desk.done(&["plan", "show", "x.sendaluna"]);
+    assert_eq!(shown["revision"], 1);
+    assert_eq!(desk.done(&["letter-code", "--signers", "signers.jws"])["letter_code"], shown["letter_code"]);
+    let previous = ["--previous", "x.sendaluna", "--out", "y.sendaluna"];
+    let stale = desk.sign_plan("plan.toml", "precautions.jws", "therapist", &previous);
+    assert_eq!(error_code(&stale), "clinic-revision-not-newer");
+    desk.fill("hip/plan-2.toml", "plan-2.toml");
+    desk.fill("hip/lift.toml", "lift.toml");
+    assert_eq!(desk.sign_statement("lift", "therapist")["lifts_without_right"], 1);
+    let second = desk.sign_plan("plan-2.toml", "lift.jws", "therapist", &previous);
+    assert!(second.status.success(), "{second:?}");
+    let later = desk.done(&["plan", "show", "y.sendaluna"]);
+    assert_eq!(later["precautions"], shown["precautions"]);
+    assert_eq!(later["lifts_ignored"][0], "straight-leg-raise");
+}
