@@ -127,8 +127,8 @@ impl<'a> Speaker<'a> {
             }
             Some(Amount::Minutes(minutes)) => sentences.push(say("dose-minutes", &[("n", minutes.into())])),
             Some(Amount::Steps(steps)) => {
-                let aid = self.text(&steps.aid);
-                sentences.push(say("dose-steps", &[("n", steps.steps.into()), ("aid", aid.into())]));
+                let aid = dose.steps.as_ref().map_or_else(String::new, |steps| self.text(&steps.aid));
+                sentences.push(say("dose-steps", &[("n", steps.into()), ("aid", aid.into())]));
             }
             None => {}
         }

@@ -12,7 +12,7 @@ pub mod doc;
 
 pub use check::problems;
 
-use doc::{Between, Count, Dose, Episode, Head, Item, PlanDoc, StageItem, Steps, Tempo};
+use doc::{Between, Count, Dose, Episode, Head, Item, PlanDoc, StageItem, Tempo};
 
 /// The format version that this program reads and writes.
 pub const FORMAT: u32 = 1;
@@ -102,8 +102,8 @@ impl StageItem {
 
 /// What one set of a dose consists of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Amount<'a> {
-    /// Repetitions at a tempo.
+pub enum Amount {
+    /// Repetitions at a tempo; of a range, `least` is enough.
     Repetitions {
         /// Enough.
         least: u16,
@@ -121,13 +121,13 @@ pub enum Amount<'a> {
     },
     /// Minutes.
     Minutes(u16),
-    /// Steps with a walking aid.
-    Steps(&'a Steps),
+    /// Steps with a walking aid; the patient says when they are done.
+    Steps(u16),
 }
 
 impl Dose {
     /// What one set consists of; `None` only in a document that is not yet a valid plan.
-    pub fn amount(&self) -> Option<Amount<'_>> {
+    pub fn amount(&self) -> Option<Amount> {
         let repetitions = self.repetitions.zip(self.tempo).map(|(count, tempo)| {
             let Between { least, most } = count.range();
             Amount::Repetitions { least, most, tempo }
@@ -136,7 +136,7 @@ impl Dose {
         repetitions
             .or(breaths)
             .or(self.minutes.map(Amount::Minutes))
-            .or(self.steps.as_ref().map(Amount::Steps))
+            .or(self.steps.as_ref().map(|steps| Amount::Steps(steps.steps)))
     }
 }
 

@@ -1,7 +1,8 @@
 //! Problems found in a document, each with its place. All are reported at once.
 
-use crate::bounds::Bound;
+use crate::bounds::{self, Bound};
 use crate::facts::{Joint, Motion};
+use crate::text::has_hidden_characters;
 
 /// One problem: a stable code, where it is, and what fills its message (`problem-<code>`).
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -63,7 +64,7 @@ impl Problems {
 
     /// Walks through a list.
     pub fn each<T>(&mut self, name: &str, list: &[T], mut walk: impl FnMut(&mut Self, &T)) {
-        self.bound(name, &crate::bounds::LIST, list.len());
+        self.bound(name, &bounds::LIST, list.len());
         for (i, entry) in list.iter().enumerate() {
             self.within(format!("{name}[{i}]"), |p| walk(p, entry));
         }
@@ -103,6 +104,17 @@ impl Problems {
                     ("unit", bound.unit.to_string()),
                 ],
             );
+        }
+    }
+
+    /// Checks a text in one language: not empty, not too long, nothing hidden.
+    pub fn words(&mut self, field: &str, words: &str) {
+        if words.trim().is_empty() {
+            self.add(field, "empty-text", vec![]);
+        }
+        self.bound(field, &Bound { least: 0.0, ..bounds::TEXT_CHARS }, words.chars().count());
+        if has_hidden_characters(words) {
+            self.add(field, "hidden-characters", vec![]);
         }
     }
 

@@ -12,5 +12,5 @@ pub use pain::{PainAnswer, PainKind, answer_at_rest, answer_during};
 pub use runner::{NotNow, Runner, State};
 pub use script::{
     Block, CHANGE_SIDE_S, COUNT_IN_S, Cue, Part, Phase, SET_UP_S, Script, SetId, SidesAtOnce, TimedCue, Turn,
-    Work, closed_length_ms, turns,
+    closed_length_ms, turns,
 };

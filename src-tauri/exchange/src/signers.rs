@@ -9,7 +9,7 @@ use sendaluna_core::ids::SignerId;
 use sendaluna_core::plan::FORMAT;
 use sendaluna_core::precaution::{Accepted, Who};
 use sendaluna_core::problem::{Problem, Problems};
-use sendaluna_core::text::{Text, has_hidden_characters};
+use sendaluna_core::text::Text;
 use serde::{Deserialize, Serialize};
 
 use crate::jws::{PartKind, Unverified};
@@ -134,16 +134,16 @@ impl SignersDoc {
             p.add("format", "missing", vec![]);
         }
         p.bound("number", &bounds::NUMBER, self.number);
-        check_words(&mut p, "clinic", &self.clinic);
+        p.words("clinic", &self.clinic);
         if !self.reports_to.starts_with("age1") || self.reports_to.len() != 62 {
             p.add("reports_to", "not-a-key", vec![]);
         }
         let mut ids = BTreeSet::new();
         let mut keys = BTreeSet::from([self.clinic_key.to_string()]);
         p.each("signers", &self.signers, |p, signer| {
-            check_words(p, "name", &signer.name);
+            p.words("name", &signer.name);
             for (lang, words) in signer.role.iter() {
-                check_words(p, &format!("role.{lang}"), words);
+                p.words(&format!("role.{lang}"), words);
             }
             if signer.role.iter().next().is_none() {
                 p.add("role", "empty-text", vec![]);
@@ -165,15 +165,5 @@ impl SignersDoc {
             p.add("signers", "missing", vec![]);
         }
         p.into_found()
-    }
-}
-
-fn check_words(p: &mut Problems, field: &str, words: &str) {
-    if words.trim().is_empty() {
-        p.add(field, "empty-text", vec![]);
-    }
-    p.bound(field, &bounds::Bound { least: 0.0, ..bounds::TEXT_CHARS }, words.chars().count());
-    if has_hidden_characters(words) {
-        p.add(field, "hidden-characters", vec![]);
     }
 }

@@ -9,7 +9,7 @@ use crate::plan::doc::{
     When,
 };
 use crate::problem::{Problem, Problems};
-use crate::text::{Lang, Text, has_hidden_characters};
+use crate::text::{Lang, Text};
 
 /// Problems of a document, whether or not the clinic's program has filled it yet.
 pub fn problems(doc: &PlanDoc) -> Vec<Problem> {
@@ -69,26 +69,16 @@ pub fn check_text(p: &mut Problems, field: &str, text: &Text, langs: &[Lang]) {
         p.add(field, "empty-text", vec![]);
     }
     for (lang, words) in text.iter() {
-        check_words(p, &format!("{field}.{lang}"), words);
-    }
-}
-
-fn check_words(p: &mut Problems, field: &str, words: &str) {
-    if words.trim().is_empty() {
-        p.add(field, "empty-text", vec![]);
-    }
-    p.bound(field, &bounds::Bound { least: 0.0, ..bounds::TEXT_CHARS }, words.chars().count());
-    if has_hidden_characters(words) {
-        p.add(field, "hidden-characters", vec![]);
+        p.words(&format!("{field}.{lang}"), words);
     }
 }
 
 fn check_head(p: &mut Problems, head: &Head) {
-    check_words(p, "called", &head.called);
+    p.words("called", &head.called);
     if let Some(reference) = &head.reference {
-        check_words(p, "reference", reference);
+        p.words("reference", reference);
     }
-    check_words(p, "zone", &head.zone);
+    p.words("zone", &head.zone);
     p.bound("born", &bounds::BORN, head.born);
     p.bound_opt("height_cm", &bounds::HEIGHT_CM, head.height_cm);
     p.bound_opt("mass_kg", &bounds::MASS_KG, head.mass_kg);
@@ -107,7 +97,7 @@ fn check_contacts(p: &mut Problems, doc: &PlanDoc) {
         ("out_of_hours_phone", &clinic.out_of_hours_phone),
         ("emergency_phone", &clinic.emergency_phone),
     ] {
-        check_words(p, field, words);
+        p.words(field, words);
     }
     check_text(p, "emergency_advice", &clinic.emergency_advice, &doc.head.languages);
 }

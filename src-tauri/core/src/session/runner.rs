@@ -1,7 +1,8 @@
 //! The runner: a state machine over a count script. It owns no clock; the caller wakes it at
 //! [`Runner::wake_at`] and says what time it is. Early wake-ups do nothing.
 
-use crate::session::script::{Cue, Part, Phase, Script, SidesAtOnce, TimedCue, Turn, Work};
+use crate::plan::Amount;
+use crate::session::script::{Cue, Part, Phase, Script, SidesAtOnce, TimedCue, Turn};
 use crate::session::{Arranged, turns};
 
 /// Later than this after a deadline, a count would lie: the session pauses instead.
@@ -308,7 +309,7 @@ impl Runner {
     fn with_done(&self, cue: &Cue) -> Cue {
         match cue {
             Cue::SetDone { set, of, .. } => {
-                let steps = matches!(self.parts[self.turns[self.turn].part].work, Work::Steps(_));
+                let steps = matches!(self.parts[self.turns[self.turn].part].work, Amount::Steps(_));
                 let done = if steps { *of } else { self.courses_done() };
                 Cue::SetDone { set: set.clone(), done, of: *of }
             }

@@ -56,31 +56,6 @@ impl SidesAtOnce {
     }
 }
 
-/// What one set consists of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Work {
-    /// Repetitions at a tempo; from `least` on it is enough.
-    Repetitions {
-        /// Enough.
-        least: u16,
-        /// No more.
-        most: u16,
-        /// The course of one.
-        tempo: Tempo,
-    },
-    /// Slow breaths at a tempo.
-    Breaths {
-        /// How many.
-        breaths: u16,
-        /// The course of one.
-        tempo: Tempo,
-    },
-    /// Minutes.
-    Minutes(u16),
-    /// Steps; the patient says when they are done.
-    Steps(u16),
-}
-
 /// An item as a session leads it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Part {
@@ -89,7 +64,7 @@ pub struct Part {
     /// Sets a pass.
     pub sets: u8,
     /// One set.
-    pub work: Work,
+    pub work: Amount,
     /// Rest between sets, in seconds.
     pub rest_s: u16,
     /// The passes: all sets with the first, then all with the next.
@@ -107,12 +82,6 @@ impl Part {
         operated: OperatedSide,
         position: Position,
     ) -> Option<Self> {
-        let work = match dose.amount()? {
-            Amount::Repetitions { least, most, tempo } => Work::Repetitions { least, most, tempo },
-            Amount::Breaths { breaths, tempo } => Work::Breaths { breaths, tempo },
-            Amount::Minutes(minutes) => Work::Minutes(minutes),
-            Amount::Steps(steps) => Work::Steps(steps.steps),
-        };
         let working = side.working(operated);
         let passes = match (side, working.as_slice()) {
             (_, [one]) => vec![(*one).into()],
@@ -121,7 +90,7 @@ impl Part {
             (ItemSide::OneAfterTheOther, sides) => sides.iter().map(|s| (*s).into()).collect(),
             _ => vec![SidesAtOnce::Both],
         };
-        Some(Self { item, sets: dose.sets, work, rest_s: dose.rest_s, passes, position })
+        Some(Self { item, sets: dose.sets, work: dose.amount()?, rest_s: dose.rest_s, passes, position })
     }
 
     /// How long one set lasts, in ms, after the count-in.
@@ -133,12 +102,12 @@ impl Part {
                 + u64::from(tempo.pause_s)
         };
         1000 * match self.work {
-            Work::Repetitions { most, tempo, .. } => {
+            Amount::Repetitions { most, tempo, .. } => {
                 u64::from(most) * u64::from(sides.courses()) * course_s(tempo)
             }
-            Work::Breaths { breaths, tempo } => u64::from(breaths) * course_s(tempo),
-            Work::Minutes(minutes) => 60 * u64::from(minutes),
-            Work::Steps(_) => 0,
+            Amount::Breaths { breaths, tempo } => u64::from(breaths) * course_s(tempo),
+            Amount::Minutes(minutes) => 60 * u64::from(minutes),
+            Amount::Steps(_) => 0,
         }
     }
 }
@@ -427,18 +396,18 @@ impl Writer<'_> {
 
     fn work(&mut self, turn: &Turn) {
         let of = match self.parts[turn.part].work {
-            Work::Repetitions { least, most, tempo } => {
+            Amount::Repetitions { least, most, tempo } => {
                 for course in 0..most * turn.sides.courses() {
                     let number = course / turn.sides.courses() + 1;
                     self.course(tempo, number, most, turn.sides.of_course(course));
                 }
                 least
             }
-            Work::Breaths { breaths, tempo } => {
+            Amount::Breaths { breaths, tempo } => {
                 (1..=breaths).for_each(|number| self.course(tempo, number, breaths, turn.sides));
                 breaths
             }
-            Work::Minutes(minutes) => {
+            Amount::Minutes(minutes) => {
                 for left in (1..=minutes).rev() {
                     self.cue(Cue::Minute { left, of: minutes });
                     self.pass(60);
@@ -447,7 +416,7 @@ impl Writer<'_> {
                 }
                 minutes
             }
-            Work::Steps(steps) => {
+            Amount::Steps(steps) => {
                 self.cue(Cue::AwaitSteps { steps });
                 steps
             }

@@ -4,6 +4,7 @@ use crate::facts::Position;
 use crate::gate::Gate;
 use crate::ids::{ItemId, StageId};
 use crate::library::Library;
+use crate::plan::Amount;
 use crate::plan::doc::{PlanDoc, Round, Tempo};
 use crate::sample;
 use crate::session::{Block, arrange, closed_length_ms};
@@ -370,7 +371,7 @@ proptest! {
             .map(|(i, (sets, most, out_s, hold_s, back_s, pause_s, rest_s, pass))| Part {
                 item: ItemId::new(format!("i{i}")).expect("an id"),
                 sets: *sets,
-                work: Work::Repetitions {
+                work: Amount::Repetitions {
                     least: 1,
                     most: *most,
                     tempo: Tempo { out_s: *out_s, hold_s: *hold_s, back_s: *back_s, pause_s: *pause_s },
