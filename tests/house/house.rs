@@ -30,7 +30,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
 ];
 
 /// Crates from outside that `core` uses: pure ones, each.
-const CORE_USES: &[&str] = &["base64", "chrono", "schemars", "serde", "serde_json", "sha2", "toml"];
+const CORE_USES: &[&str] = &["base64", "chrono", "glam", "schemars", "serde", "serde_json", "sha2", "toml"];
 
 fn arrows() -> BTreeMap<String, BTreeSet<String>> {
     let metadata = cargo_metadata::MetadataCommand::new()

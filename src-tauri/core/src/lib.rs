@@ -6,6 +6,7 @@
 //!
 //! | module | question it answers |
 //! |---|---|
+//! | [`body`] | where is every joint, and what must the muscles hold? |
 //! | [`plan`] | what did the clinic write? |
 //! | [`precaution`] | what is not allowed, until when, and who says so? |
 //! | [`library`] | what movements ship with us? |
@@ -15,6 +16,7 @@
 //! | [`session`] | what happens second by second? |
 //! | [`record`] | what happened? |
 
+pub mod body;
 pub mod bounds;
 pub mod calendar;
 pub mod digest;
