@@ -8,6 +8,7 @@ clinic-lift-no-effect = No effect: { $by } is not allowed to lift the precaution
     [none] It is not known who set it.
    *[other] Set by { $who }.
 }
+clinic-unknown-family = Mind: no exercise of the library belongs to the family { $id }. This precaution shuts nothing, unless an exercise of your own has it.
 clinic-check-clean = Checked: nothing in this plan contradicts a precaution, on any day.
 clinic-check-contradictions = { $n ->
     [one] 1 contradiction. This plan cannot be signed.

@@ -36,6 +36,8 @@ times-again-from = Again from { $time }.
 times-not-today = Not asked for today.
 
 gate-open = You may do this.
+gate-open-from = Not now. Your plan asks for it from { $day }.
+gate-not-in-plan = Not now. Your plan does not ask for it.
 not-yet-opens = Not yet. Opens { $day }.
 not-yet-opens-after-weeks = Not yet. Opens { $day }, { $weeks ->
     [one] 1 week

@@ -27,3 +27,7 @@ problem-zone-unknown = There is no time zone { $zone }.
 problem-episode-differs = Side or day 0 of { $id } are not as in the statements.
 problem-statement-none = No statement by someone who may set precautions. "None" is signed too.
 problem-person-differs = A statement is for another person.
+problem-other-format = This program writes and reads format 1.
+problem-precaution-changed = The precaution { $id } has other content than before. Give it a new id.
+problem-unknown-family = No exercise belongs to the family { $id }. There are: { $known }.
+problem-not-a-number = This holds no telephone number.

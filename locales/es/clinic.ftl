@@ -8,6 +8,7 @@ clinic-lift-no-effect = Sin efecto: { $by } no tiene permiso para retirar la pre
     [none] No se sabe quién la indicó.
    *[other] La indicó { $who }.
 }
+clinic-unknown-family = Atención: ningún ejercicio de la biblioteca es de la familia { $id }. Esta precaución no cierra nada, salvo que la tenga un ejercicio propio.
 clinic-check-clean = Revisado: nada de este plan contradice ninguna precaución, en ningún día.
 clinic-check-contradictions = { $n ->
     [one] 1 contradicción. Este plan no se puede firmar.

@@ -38,6 +38,8 @@ times-again-from = Otra vez a partir de las { $time }.
 times-not-today = Hoy no le toca.
 
 gate-open = Puede hacer esto.
+gate-open-from = Ahora no. Su plan lo pide a partir del { $day }.
+gate-not-in-plan = Ahora no. Su plan no lo pide.
 not-yet-opens = Todavía no. Se abre el { $day }.
 not-yet-opens-after-weeks = Todavía no. Se abre el { $day }, { $weeks ->
     [one] 1 semana

@@ -27,3 +27,7 @@ problem-zone-unknown = No existe la zona horaria { $zone }.
 problem-episode-differs = El lado o el día 0 de { $id } no son como en las declaraciones.
 problem-statement-none = No hay ninguna declaración de alguien que pueda indicar precauciones. "Ninguna" (none) también se firma.
 problem-person-differs = Una declaración es para otra persona.
+problem-other-format = Este programa escribe y lee el formato 1.
+problem-precaution-changed = La precaución { $id } tiene otro contenido que antes. Déle un id nuevo.
+problem-unknown-family = Ningún ejercicio es de la familia { $id }. Las que hay son: { $known }.
+problem-not-a-number = Aquí no hay ningún número de teléfono.

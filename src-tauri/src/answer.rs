@@ -38,6 +38,8 @@ pub enum Trouble {
         /// What the system said.
         what: String,
     },
+    /// The patient says that it is not their plan.
+    NotYours,
     /// A question was not answered, and there is nobody to ask.
     NotAnswered(&'static str),
 }
@@ -53,6 +55,7 @@ impl Coded for Trouble {
         match self {
             Self::Bedside(error) => error.code(),
             Self::File { .. } => "file-not-read",
+            Self::NotYours => "not-yours",
             Self::NotAnswered(_) => "not-answered",
         }
     }
@@ -60,6 +63,7 @@ impl Coded for Trouble {
         match self {
             Self::Bedside(error) => error.args(),
             Self::File { path, what } => vec![("path", path.clone()), ("what", what.clone())],
+            Self::NotYours => Vec::new(),
             Self::NotAnswered(option) => vec![("option", (*option).to_string())],
         }
     }
@@ -93,7 +97,10 @@ impl Desk {
 
 /// Runs the command line.
 pub fn run() -> ExitCode {
-    let cli = Cli::parse();
+    let cli = match Cli::try_parse() {
+        Ok(cli) => cli,
+        Err(error) => return usage(&error),
+    };
     let Some(folder) = cli.data.clone().or_else(own_place) else {
         print(&Words::new([""]).say("err-no-place", &[]));
         return ExitCode::from(3);
@@ -111,6 +118,25 @@ pub fn run() -> ExitCode {
             })
         }
     }
+}
+
+/// A call that was wrong, or a question about how to call: in JSON too, if that was asked for.
+fn usage(error: &clap::Error) -> ExitCode {
+    if error.use_stderr() && std::env::args().any(|arg| arg == "--json") {
+        let words = Words::new([system_language().as_str()]);
+        let (happened, to_do) = (error.to_string(), words.say("do-usage", &[]));
+        let answer = json!({ "error": { "code": "usage", "happened": happened.trim(), "do": to_do } });
+        print(&serde_json::to_string_pretty(&answer).unwrap_or_default());
+    } else {
+        let _ = error.print();
+    }
+    ExitCode::from(u8::from(error.use_stderr()) * 2)
+}
+
+/// The language that the system is set to.
+fn system_language() -> String {
+    let set = |name: &&str| std::env::var(name).ok().filter(|lang| !lang.is_empty());
+    ["LC_ALL", "LC_MESSAGES", "LANG"].iter().find_map(set).unwrap_or_default()
 }
 
 fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
@@ -146,8 +172,7 @@ fn words(cli: &Cli, folder: &std::path::Path, keys: KeyringOrFile) -> Words {
         let of_plan = home.known().map(|known| known.plan.head().languages.clone()).unwrap_or_default();
         wanted.extend(of_plan.iter().map(ToString::to_string));
     }
-    let system = ["LC_ALL", "LC_MESSAGES", "LANG"];
-    wanted.extend(system.iter().filter_map(|name| std::env::var(name).ok()).find(|lang| !lang.is_empty()));
+    wanted.push(system_language());
     Words::new(wanted.iter().map(String::as_str))
 }
 
@@ -161,12 +186,18 @@ fn report(desk: &Desk, trouble: &Trouble) {
         other => sendaluna_bedside::say::say_error(&desk.words, other),
     };
     if desk.json {
-        let error = json!({ "code": trouble.code(), "happened": happened, "do": to_do });
+        let mut error = json!({ "code": trouble.code(), "happened": happened, "do": to_do });
+        if let Trouble::Bedside(BedsideError::NotYet { not_yet, .. }) = trouble {
+            error["opens"] = json!(not_yet.opens);
+            error["reasons"] = json!(today::reasons_said(desk, not_yet).unwrap_or_default());
+        }
         print(&serde_json::to_string_pretty(&json!({ "error": error })).unwrap_or_default());
     } else {
         let _ = writeln!(std::io::stderr(), "{happened}\n{to_do}");
         if let Trouble::Bedside(BedsideError::NotYet { not_yet, .. }) = trouble {
-            let _ = today::print_reasons(desk, not_yet);
+            for reason in today::reasons_said(desk, not_yet).unwrap_or_default() {
+                let _ = writeln!(std::io::stderr(), "  {reason}");
+            }
         }
         if let Ok(contacts) = desk.look().and_then(|home| Ok(home.contacts(&desk.words)?)) {
             let phone = [("clinic", contacts.clinic.into()), ("phone", contacts.phone.into())];

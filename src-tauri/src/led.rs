@@ -1,12 +1,13 @@
 //! Leading a session in the terminal: cues as lines, presses as they come.
 
+use std::collections::BTreeMap;
 use std::time::Duration;
 
 use sendaluna_bedside::guide::Guide;
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::types::{
-    Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, State, Tier,
+    Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, Prop, State, Tier,
 };
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
 use serde_json::{Value, json};
@@ -23,14 +24,19 @@ pub struct Led<'a> {
     home: Bedside,
     guide: Guide,
     hands: Hands,
+    /// How much of each, in words.
+    doses: BTreeMap<ItemId, String>,
     json: bool,
     began: u64,
 }
 
 impl<'a> Led<'a> {
     /// A session that is about to be led.
-    pub fn new(desk: &'a Desk, known: &'a Known, home: Bedside, guide: Guide) -> Self {
-        Self { desk, known, home, guide, hands: Hands::new(), json: desk.json, began: now(desk).mono_ms }
+    pub fn new(desk: &'a Desk, known: &'a Known, home: Bedside, guide: Guide) -> Result<Self, Trouble> {
+        let today = home.day(&desk.words, &now(desk))?;
+        let doses = today.due.into_iter().map(|item| (item.item, item.dose)).collect();
+        let (hands, json, began) = (Hands::new(), desk.json, now(desk).mono_ms);
+        Ok(Self { desk, known, home, guide, hands, doses, json, began })
     }
 
     /// Leads it to its end. Returns the exit code.
@@ -190,7 +196,9 @@ impl<'a> Led<'a> {
         };
         let said = format!("{} {}", self.desk.say(id, &[]), self.desk.say(caution, &[]));
         if self.json {
-            print(&json!({ "pain_answer": answer, "said": said }).to_string());
+            let contacts = (answer == PainAnswer::StopToday).then(|| self.home.contacts(&self.desk.words));
+            let contacts = contacts.transpose()?;
+            print(&json!({ "pain_answer": answer, "said": said, "contacts": contacts }).to_string());
             return Ok(());
         }
         self.line(&said);
@@ -248,7 +256,8 @@ impl<'a> Led<'a> {
         });
         let name =
             movement.map_or_else(String::new, |id| speaker.name(self.home.library(), &self.known.plan, id));
-        let said = speaker.cue(cue, &name);
+        let ended_early = *cue == Cue::End && self.guide.state() == State::Stopped;
+        let said = speaker.cue(cue, &name).filter(|_| !ended_early);
         if self.json {
             let mut line = json!(cue);
             line["at_ms"] = json!(self.desk.clock.now().mono_ms.saturating_sub(self.began));
@@ -268,14 +277,17 @@ impl<'a> Led<'a> {
     fn set_up(&self, id: &ItemId, movement: &MovementId) {
         let speaker = self.speaker();
         let (library, plan) = (self.home.library(), &self.known.plan);
+        let found = library.find(plan, movement);
+        let rail = found.is_some_and(|found| found.movement().props.contains(&Prop::Rail));
         let stands = matches!(self.guide.position_of(id), Some(Position::Standing | Position::BentOver));
         let mut lines = Vec::new();
-        if stands {
+        if stands && rail {
             lines.push(self.desk.say("cue-hand-on-rail", &[]));
         }
         lines.push(speaker.set_up(library, plan, movement));
         lines.push(speaker.how(library, plan, movement));
         lines.push(speaker.faults(library, plan, movement));
+        lines.extend(self.doses.get(id).cloned());
         if let Some(item) = plan.item(id) {
             if item.beside_you {
                 lines.push(self.desk.say("cue-beside-you", &[]));
@@ -299,16 +311,27 @@ impl<'a> Led<'a> {
         }
     }
 
-    fn finish(mut self) -> Result<u8, Trouble> {
-        let strengthens = self.guide.items().any(|id| {
+    fn strengthens(&self) -> bool {
+        self.guide.items().any(|id| {
             let item = self.known.plan.item(id);
             let found = item.and_then(|item| self.home.library().find(&self.known.plan, &item.movement));
             found.is_some_and(|found| found.movement().strengthens)
-        });
-        let effort = if strengthens { self.ask("ask-effort", zero_to_ten) } else { None };
-        let pain = self.ask("ask-pain-after", zero_to_ten);
-        let words = self.ask("ask-words", |line| Some(line.to_string()).filter(|line| !line.is_empty()));
+        })
+    }
+
+    /// What the patient says of it. After a stop nobody is asked how hard it was, and the last line
+    /// is whom to ring.
+    fn finish(mut self) -> Result<u8, Trouble> {
+        let stopped = self.guide.state() == State::Stopped;
+        let told = self.guide.is_stopped_as_told();
+        let effort = if self.strengthens() && !stopped { self.ask("ask-effort", zero_to_ten) } else { None };
+        let pain = if told { None } else { self.ask("ask-pain-after", zero_to_ten) };
+        let line = |line: &str| Some(line.to_string()).filter(|line| !line.is_empty());
+        let words = if told { None } else { self.ask("ask-words", line) };
         let said_something = pain.is_some() || words.is_some();
+        let clinic = &self.known.plan.doc().clinic;
+        let ring = [("clinic", clinic.name.clone().into()), ("phone", clinic.phone.clone().into())];
+        let ring = self.desk.say("ring-clinic", &ring);
         let Self { desk, mut home, guide, json, .. } = self;
         let ending = guide.finish(&mut home, &now(desk), effort, pain, words)?;
         let id = match ending {
@@ -319,6 +342,9 @@ impl<'a> Led<'a> {
         let mut said = desk.say(id, &[]);
         if said_something {
             said = format!("{said}\n{}", desk.say("caution-nobody-sees-if-worried", &[]));
+        }
+        if told {
+            said = format!("{said}\n{ring}");
         }
         if json {
             print(&json!({ "ending": ending, "said": said }).to_string());

@@ -81,7 +81,7 @@ fn confirm(
     };
     let question = desk.say("receive-is-it-yours", &[]);
     if !yes && !ask_for(desk, &question, "--yes", |answer| is_yes(desk, answer))? {
-        return Err(Trouble::NotAnswered("--yes"));
+        return Err(Trouble::NotYours);
     }
     Ok(Confirmation { sides: said, today })
 }

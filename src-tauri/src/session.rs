@@ -51,7 +51,7 @@ pub fn session(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
     let goes_on = before.open_session.is_some() && only.is_none() && wants_to_go_on(desk, wishes)?;
     let guide =
         if goes_on { home.go_on(by, &now(desk))? } else { home.begin(only.as_ref(), by, &now(desk))? };
-    Led::new(desk, &known, home, guide).lead()
+    Led::new(desk, &known, home, guide)?.lead()
 }
 
 fn confirm_date(
@@ -161,7 +161,14 @@ pub fn stop_screen(desk: &Desk, known: &Known, home: &Bedside, tier: Tier) -> Re
     lines.push(desk.say("caution-nobody-sees", &[]));
     lines.push(contacts_text(desk, &home.contacts(&desk.words)?));
     lines.push(desk.say("stop-when-spoken", &[]));
-    let json = json!({ "stopped": true, "tier": tier, "said": lines[0], "nobody_sees": desk.say("caution-nobody-sees", &[]) });
+    let contacts = home.contacts(&desk.words)?;
+    let json = json!({
+        "stopped": true,
+        "tier": tier,
+        "said": lines[0],
+        "nobody_sees": desk.say("caution-nobody-sees", &[]),
+        "contacts": contacts,
+    });
     desk.answer(&lines.join("\n"), &json);
     Ok(())
 }

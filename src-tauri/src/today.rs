@@ -7,7 +7,7 @@ use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
 use serde_json::json;
 
-use crate::answer::{Desk, Trouble, now, print};
+use crate::answer::{Desk, Trouble, now};
 use crate::args::SetBack;
 
 /// `due`.
@@ -118,15 +118,12 @@ pub fn settings(desk: &Desk, language: Option<&str>, awake: Option<(u16, u16)>) 
     Ok(0)
 }
 
-/// Prints why something is not allowed yet.
-pub fn print_reasons(desk: &Desk, not_yet: &NotYet) -> Result<(), Trouble> {
+/// Why something is not allowed yet.
+pub fn reasons_said(desk: &Desk, not_yet: &NotYet) -> Result<Vec<String>, Trouble> {
     let home = desk.look()?;
     let known = home.known()?;
     let speaker = Speaker::new(&desk.words, Some(&known.plan));
-    for reason in &not_yet.reasons {
-        print(&format!("  {}", speaker.reason(reason)));
-    }
-    Ok(())
+    Ok(not_yet.reasons.iter().map(|reason| speaker.reason(reason)).collect())
 }
 
 /// An item's id, as typed.

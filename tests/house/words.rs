@@ -95,7 +95,8 @@ fn codes() -> BTreeSet<String> {
 /// Ids that are made from codes, movements, joints and motions.
 fn made_ids() -> BTreeSet<String> {
     let mut ids = BTreeSet::new();
-    for code in codes().into_iter().chain(["file-not-read".into(), "not-answered".into()]) {
+    for code in codes().into_iter().chain(["file-not-read".into(), "not-answered".into(), "not-yours".into()])
+    {
         ids.insert(format!("err-{code}"));
         ids.insert(format!("do-{code}"));
     }

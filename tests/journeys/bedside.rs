@@ -312,7 +312,13 @@ fn signs_and_pain_stop_a_session_until_the_clinic_was_spoken_to() {
     assert_eq!(code(home.begin(None, By::Patient, &now).map(|_| ())), "must-ring-emergency");
     assert_eq!(code(home.begin(Some(&id("slide")), By::Patient, &now).map(|_| ())), "must-ring-emergency");
     home.spoke_to_clinic(By::Patient, &now).expect("written");
+    // Pain at rest was not asked yet: the first questions of a day count only together.
+    assert_eq!(home.before(None, &now).expect("a plan").questions, Questions::SignsAndPain);
+    assert_eq!(code(home.begin(None, By::Patient, &now).map(|_| ())), "signs-not-asked");
+    home.answer_pain_before(1, By::Patient, &now).expect("answered");
     home.begin(None, By::Patient, &now).expect("begins");
+    // An emergency sign is a set-back: nothing opens until the clinic releases it.
+    assert_eq!(code(home.check_item(&id("raise"), &at("2026-05-26T08:00:00Z"))), "not-yet");
     assert_eq!(home.answer_pain_before(7, By::Patient, &now).expect("answered"), PainAnswer::StopToday);
     assert_eq!(code(home.begin(None, By::Patient, &now).map(|_| ())), "must-ring");
     assert_eq!(code(home.answer_pain_before(11, By::Patient, &now).map(|_| ())), "figure-out-of-range");
@@ -403,6 +409,107 @@ fn a_clock_that_jumped_asks_for_the_date_first() {
 }
 
 #[test]
+fn a_jump_of_the_clock_is_asked_about_whatever_else_was_done_before() {
+    let device = Device::with("Europe/Berlin", &world(), &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    let now = at("2026-03-15T08:00:00Z");
+    home.did(&id("slide"), WhichDay::Today, 1, 5, By::Patient, &now).expect("written");
+    assert_eq!(home.before(None, &now).expect("a plan").confirm_date, Some(day("2026-03-15")));
+    assert_eq!(code(home.begin(None, By::Patient, &now).map(|_| ())), "date-not-confirmed");
+    home.confirm_date(day("2026-03-15"), &now).expect("confirmed");
+    assert_eq!(home.before(None, &now).expect("a plan").confirm_date, None);
+}
+
+#[test]
+fn what_hurt_is_left_for_the_day_and_offered_again_the_next() {
+    let device = Device::with("Europe/Berlin", &world(), &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    let clock = Hand(RefCell::new(at("2026-03-05T09:00:00Z")));
+    answered(&mut home, &clock.now());
+    let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
+    lead(&mut home, &mut guide, &clock, |guide, told| guide.state() == State::Prepare && !told.is_empty());
+    guide.hurts(&clock).expect("at any time");
+    let (answer, _) = guide.answer_hurts(&mut home, &clock, 3, PainKind::Sharp, None).expect("answered");
+    assert_eq!(answer, PainAnswer::StopExercise);
+    guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
+    assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "nothing-due");
+    assert_eq!(code(home.check_item(&id("slide"), &clock.now())), "rests-today");
+    assert_eq!(code(home.check_item(&id("slide"), &at("2026-03-06T09:00:00Z"))), "done");
+}
+
+#[test]
+fn the_easier_way_is_kept_when_a_session_goes_on() {
+    let mut world = world();
+    let library = sendaluna_core::library::Library::shipped();
+    let strap = sendaluna_core::ids::MovementId::new("heel-slide-strap").expect("an id");
+    let facts = library.get(&strap).map(|movement| movement.facts.digest());
+    world.plan.items[0].easier = Some(sendaluna_core::plan::doc::Easier { movement: strap, facts });
+    let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
+    let clock = Hand(RefCell::new(at("2026-03-05T09:00:00Z")));
+    {
+        let mut home = device.open();
+        answered(&mut home, &clock.now());
+        let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
+        guide.start(&mut home, &clock).expect("starts");
+        guide.easier(&mut home, &clock).expect("there is one, and it is open");
+        lead(&mut home, &mut guide, &clock, |_, told| set_done(told) == 1);
+    }
+    let mut home = device.open();
+    let guide = home.go_on(By::Patient, &clock.now()).expect("goes on");
+    assert!(guide.is_easier(&id("slide")));
+}
+
+#[test]
+fn a_session_goes_on_without_what_a_newer_plan_no_longer_has() {
+    let mut world = world();
+    let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
+    let now = at("2026-03-05T09:00:00Z");
+    let mut home = device.open();
+    answered(&mut home, &now);
+    drop(home.begin(None, By::Patient, &now).expect("begins"));
+    world.plan.items.retain(|item| item.id != id("slide"));
+    world.plan.stages[0].items.retain(|entry| entry.item != id("slide"));
+    world.renew(2);
+    let offer = home.offer(&world.file(), None, &now).expect("good");
+    home.take_in(&offer, None, &now).expect("taken in");
+    let guide = home.go_on(By::Patient, &now).expect("goes on");
+    assert_eq!(guide.items().count(), 0);
+}
+
+#[test]
+fn what_the_plan_asks_for_later_is_not_called_allowed_now() {
+    let mut world = World::new();
+    world.plan.stages[0].from_week = 3;
+    let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
+    let home = device.open();
+    let now = at("2026-03-05T09:00:00Z");
+    let gates = home.gates(&Words::new(["en"]), &now).expect("a plan");
+    assert_eq!(gates.items[0].gate.said, "Not now. Your plan asks for it from Monday 16 March 2026.");
+    assert_eq!(code(home.check_item(&id("slide"), &now)), "not-in-plan-now");
+}
+
+#[test]
+fn a_lifted_gate_opens_without_naming_the_weeks_it_did_not_wait() {
+    let mut world = world();
+    let dated = {
+        let mut doc = world.statement.clone();
+        doc.precautions.clear();
+        let from = serde_json::json!({ "precaution": "raise", "from": "2026-04-06" });
+        doc.lifts = vec![serde_json::from_value(from).expect("the form")];
+        sendaluna_authority::sign::statement(&doc, &world.surgeon)
+    };
+    let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
+    world.renew(2);
+    let mut home = device.open();
+    let now = at("2026-03-07T08:00:00Z");
+    let offer = home.offer(&world.file_with(vec![world.statement_part(), dated]), None, &now).expect("good");
+    home.take_in(&offer, None, &now).expect("taken in");
+    let gates = home.gates(&Words::new(["en"]), &now).expect("a plan");
+    let raise = gates.items.iter().find(|item| item.item == id("raise")).expect("listed");
+    assert_eq!(raise.gate.said, "Not yet. Opens Monday 6 April 2026.");
+}
+
+#[test]
 fn recording_never_refuses_and_says_when_it_was_not_allowed() {
     let device = Device::with("Europe/Berlin", &world(), &at("2026-03-05T08:00:00Z"));
     let mut home = device.open();
@@ -431,6 +538,7 @@ fn the_patient_may_tighten_and_a_set_back_holds_every_opening() {
     assert_eq!(code(home.check_item(&id("slide"), &now)), "done");
     home.set_back(SetBackKind::Fall, By::Patient, &now).expect("written");
     assert_eq!(code(home.check_item(&id("slide"), &now)), "done", "what was open stays open");
+    assert_eq!(code(home.begin(None, By::Patient, &now).map(|_| ())), "must-ring", "but ring first");
     assert_eq!(code(home.check_item(&id("raise"), &at("2026-06-01T08:00:00Z"))), "not-yet");
 }
 

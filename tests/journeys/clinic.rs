@@ -109,6 +109,48 @@ fn the_check_finds_every_kind_of_contradiction_and_signing_refuses() {
 }
 
 #[test]
+fn a_slip_of_the_pen_in_a_statement_is_found_before_anything_is_signed() {
+    let desk = Desk::with("hip");
+    let source = std::fs::read_to_string(desk.path("precautions.toml")).expect("there");
+    let problems = |changed: &str, more: &[&str]| -> Vec<String> {
+        std::fs::write(desk.path("precautions.toml"), changed).expect("written");
+        desk.sign_statement("precautions", "surgeon");
+        let found = json(&desk.run(&[&CHECK[..], more].concat()));
+        let codes = found["problems"].as_array().expect("a list").iter();
+        codes.map(|problem| problem["code"].as_str().expect("a code").to_string()).collect()
+    };
+    let typo = source.replace("family = \"straight-leg-raise\"", "family = \"straight-leg-rise\"");
+    assert_ne!(typo, source);
+    assert_eq!(problems(&typo, &[]), ["unknown-family"]);
+    assert_eq!(problems(&source, &[]), [""; 0]);
+    let first = desk.sign_plan("plan.toml", "precautions.jws", "therapist", &["--out", "x.sendaluna"]);
+    assert!(first.status.success(), "{first:?}");
+    let changed = source.replacen("week = 12", "week = 2", 1);
+    assert!(problems(&changed, &["--previous", "x.sendaluna"]).contains(&"precaution-changed".to_string()));
+    desk.fill("hip/lift.toml", "lift.toml");
+    let lift = std::fs::read_to_string(desk.path("lift.toml")).expect("there");
+    std::fs::write(desk.path("lift.toml"), lift.replace("\"straight-leg-raise\"", "\"straight-leg-rise\""))
+        .expect("written");
+    desk.sign_statement("lift", "surgeon");
+    let found = json(&desk.run(&[&CHECK[..6], &["lift.jws", "--previous", "x.sendaluna"]].concat()));
+    assert_eq!(found["problems"][0]["code"], "unknown-id");
+    let week = source.replacen("week = 12", "week = 0", 1);
+    std::fs::write(desk.path("precautions.toml"), week).expect("written");
+    let signed = desk.run(&[
+        "precautions",
+        "sign",
+        "precautions.toml",
+        "--signers",
+        "signers.jws",
+        "--key",
+        "surgeon.key",
+        "--out",
+        "w.jws",
+    ]);
+    assert_eq!(error_code(&signed), "clinic-problems");
+}
+
+#[test]
 fn keys_and_rights_are_minded() {
     let desk = Desk::with("hip");
     let again = desk.run(&["key", "new", "--out", "surgeon.key"]);

@@ -47,13 +47,13 @@ impl Bedside {
         let hourly = only
             .and_then(|id| known.plan.item(id))
             .is_some_and(|item| matches!(item.when, When::EveryWakingHours { .. }));
-        let questions = match (known.state.signs.contains_key(&today), hourly) {
+        let questions = match (known.state.was_asked(today), hourly) {
             (false, _) => Questions::SignsAndPain,
             (true, true) => Questions::None,
             (true, false) => Questions::OneTap,
         };
         Ok(Before {
-            confirm_date: known.clock_jump_s(now.at).map(|_| today),
+            confirm_date: known.state.clock_jump_at(now.at).map(|_| today),
             questions,
             open_session: known.state.open_session(today).map(|session| session.id.clone()),
         })
@@ -65,7 +65,7 @@ impl Bedside {
         if day != known.today(now.at).session_day {
             return Err(BedsideError::DateDiffers);
         }
-        if let Some(jump_s) = known.clock_jump_s(now.at) {
+        if let Some(jump_s) = known.state.clock_jump_at(now.at) {
             self.record(now, By::Patient, Body::DateConfirmed { day, jump_s })?;
         }
         Ok(())
@@ -174,10 +174,8 @@ impl Bedside {
         let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
         let mut chosen = Vec::new();
         for id in open.items.iter().filter(wanted) {
-            let due = self.due_item(&known, id, now)?;
-            if due.gate.is_open() {
-                chosen.push(due);
-            }
+            // What a newer plan no longer has, or what is shut by now, is not led.
+            chosen.extend(self.due_item(&known, id, now).ok().filter(|due| due.gate.is_open()));
         }
         let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
         let runner = Runner::going_on(&arranged, |part, turn| {
@@ -188,7 +186,13 @@ impl Bedside {
         });
         let session = open.id.clone();
         self.record(now, by, Body::SessionResumed { session: session.clone() })?;
-        Ok(guide(&known, session, today, by, runner))
+        let mut guide = guide(&known, session, today, by, runner);
+        for item in &open.easier {
+            if self.easier_is_open(item, now)? {
+                guide.keep_easier(item.clone());
+            }
+        }
+        Ok(guide)
     }
 
     fn chosen(&self, known: &Known, only: Option<&ItemId>, now: &Now) -> Result<Vec<DueItem>, BedsideError> {
@@ -211,6 +215,7 @@ impl Bedside {
             Gate::NotYet(not_yet) => {
                 Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
             }
+            Gate::Open if due.rests_today => Err(BedsideError::RestsToday),
             Gate::Open if due.is_enough_today() => Err(BedsideError::EnoughToday),
             Gate::Open if due.is_too_soon(now.at) => {
                 Err(BedsideError::TooSoon(known.local_time(due.not_before.unwrap_or(now.at))))
@@ -237,7 +242,7 @@ impl Bedside {
             Gate::NotYet(not_yet) => {
                 Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
             }
-            Gate::Open => Err(BedsideError::NothingDue),
+            Gate::Open => Err(BedsideError::NotInPlanNow(known.next_day_of(id, now))),
         }
     }
 }
@@ -249,13 +254,13 @@ fn guide(known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runn
 
 fn check_may_begin(known: &Known, now: &Now) -> Result<(), BedsideError> {
     let today = known.today(now.at).session_day;
-    if known.clock_jump_s(now.at).is_some() {
+    if known.state.clock_jump_at(now.at).is_some() {
         return Err(BedsideError::DateNotConfirmed(today));
     }
     if let Some((_, tier)) = known.state.must_ring {
         return Err(BedsideError::MustRing(tier));
     }
-    if !known.state.signs.contains_key(&today) {
+    if !known.state.was_asked(today) {
         return Err(BedsideError::SignsNotAsked);
     }
     Ok(())

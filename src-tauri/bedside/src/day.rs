@@ -285,7 +285,7 @@ impl View<'_> {
             Away::RingFirst => Some("notice-ring-first"),
         };
         let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
-        let clock = self.known.clock_jump_s(self.now.at).map(|_| "notice-clock");
+        let clock = self.known.state.clock_jump_at(self.now.at).map(|_| "notice-clock");
         let over = over.then_some("notice-plan-over");
         [must_ring, stands_still, clock, away, over]
             .into_iter()
@@ -315,11 +315,25 @@ impl View<'_> {
                 most: 0,
                 done: self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day),
                 not_before: None,
+                rests_today: false,
                 gate: gates.item(item, &item.dose, &at),
             });
             self.item(item, &due)
         };
-        items.into_iter().map(of).collect()
+        let with_day = |item: &Item| {
+            let mut view = of(item);
+            if view.gate.open && !today.iter().any(|due| due.item == item.id) {
+                view.gate.said = match self.known.next_day_of(&item.id, self.now) {
+                    Some(day) => {
+                        let day = self.speaker.words.day_and_year(day);
+                        self.speaker.words.say("gate-open-from", &[("day", day.into())])
+                    }
+                    None => self.speaker.words.say("gate-not-in-plan", &[]),
+                };
+            }
+            view
+        };
+        items.into_iter().map(with_day).collect()
     }
 
     fn item(&self, item: &Item, due: &DueItem) -> ItemView {

@@ -32,6 +32,10 @@ pub enum BedsideError {
     },
     /// Nothing is left to do today.
     NothingDue,
+    /// It hurt today, and is left for today.
+    RestsToday,
+    /// The plan does not ask for it now; if it does later, from which day.
+    NotInPlanNow(Option<NaiveDate>),
     /// It was done today as often as the plan allows.
     EnoughToday,
     /// Not before this time of day, by the plan's spacing.
@@ -68,6 +72,8 @@ impl BedsideError {
             Self::NoSuchItem(String::new()),
             Self::NotYet { item, not_yet },
             Self::NothingDue,
+            Self::RestsToday,
+            Self::NotInPlanNow(None),
             Self::EnoughToday,
             Self::TooSoon(NaiveTime::MIN),
             Self::DateNotConfirmed(NaiveDate::MIN),
@@ -107,6 +113,8 @@ impl Coded for BedsideError {
             Self::NoSuchItem(_) => "no-such-item",
             Self::NotYet { .. } => "not-yet",
             Self::NothingDue => "nothing-due",
+            Self::RestsToday => "rests-today",
+            Self::NotInPlanNow(_) => "not-in-plan-now",
             Self::EnoughToday => "enough-today",
             Self::TooSoon(_) => "too-soon",
             Self::DateNotConfirmed(_) => "date-not-confirmed",

@@ -86,6 +86,16 @@ impl Guide {
         self.easier.contains(item)
     }
 
+    /// An item whose easier variant was taken before a break of the program.
+    pub(crate) fn keep_easier(&mut self, item: ItemId) {
+        self.easier.insert(item);
+    }
+
+    /// A rule or a sign said to stop.
+    pub fn is_stopped_as_told(&self) -> bool {
+        self.stopped_as_told
+    }
+
     /// The last finished set, which can still be corrected.
     pub fn last_set(&self) -> Option<&SetId> {
         self.last_set.as_ref()

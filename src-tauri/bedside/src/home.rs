@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use chrono::{DateTime, Duration, NaiveTime, Utc};
-use sendaluna_core::calendar::{Today, Waking, Zone};
+use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
+use sendaluna_core::calendar::{Today, Waking, Zone, next_day_of};
 use sendaluna_core::gate::{GateDay, Gates};
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::library::Library;
@@ -19,11 +19,6 @@ use sendaluna_zones::IanaZone;
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::settings::Settings;
-
-/// A clock this much behind the newest event is only the network setting it right.
-const BEHIND: Duration = Duration::minutes(5);
-/// A clock this much ahead of the newest event makes the date worth a question.
-const AHEAD: Duration = Duration::days(7);
 
 /// A patient's program on one data folder.
 pub struct Bedside {
@@ -146,6 +141,11 @@ impl Known {
         (at.naive_utc() + Duration::seconds(self.device.offset_s(at).into())).time()
     }
 
+    /// The next day on which a stage asks for an item, from tomorrow on.
+    pub fn next_day_of(&self, id: &ItemId, now: &Now) -> Option<NaiveDate> {
+        next_day_of(&self.plan, id, self.today(now.at).session_day)
+    }
+
     /// The gates.
     pub fn gates<'a>(&'a self, library: &'a Library) -> Gates<'a> {
         Gates { plan: &self.plan, library, standing: &self.standing, tightened: &self.state.tightened }
@@ -159,12 +159,6 @@ impl Known {
     /// An item of the plan.
     pub fn item(&self, id: &ItemId) -> Result<&Item, BedsideError> {
         self.plan.item(id).ok_or_else(|| BedsideError::NoSuchItem(id.to_string()))
-    }
-
-    /// By how many seconds the clock has jumped since the newest event, if it is worth a question.
-    pub fn clock_jump_s(&self, at: DateTime<Utc>) -> Option<i64> {
-        let since = at - self.state.newest.as_ref()?.at;
-        (since < -BEHIND || since > AHEAD).then(|| since.num_seconds())
     }
 }
 

@@ -49,6 +49,10 @@ impl<'a> Speaker<'a> {
                 let day = self.words.day_and_year(*day);
                 (self.words.say("err-date-not-confirmed", &[("day", day.into())]), to_do)
             }
+            BedsideError::NotInPlanNow(Some(day)) => {
+                let day = self.words.day_and_year(*day);
+                (self.words.say("gate-open-from", &[("day", day.into())]), to_do)
+            }
             _ => (happened, to_do),
         }
     }
@@ -153,7 +157,7 @@ impl<'a> Speaker<'a> {
     /// When what is not allowed yet opens: "Not yet. Opens Monday 25 May, 12 weeks after the operation."
     pub fn opens(&self, not_yet: &NotYet) -> String {
         let Some(day) = not_yet.opens else { return self.words.say("not-yet-open-ended", &[]) };
-        let week = not_yet.reasons.iter().filter(|reason| reason.opens == Some(day)).find_map(week_of_reason);
+        let week = not_yet.reasons.iter().find_map(|reason| week_of_reason(reason, day));
         let day = self.words.day_and_year(day);
         match week {
             Some(weeks) => {
@@ -241,12 +245,12 @@ impl<'a> Speaker<'a> {
     }
 }
 
-fn week_of_reason(reason: &Reason) -> Option<u16> {
-    match &reason.cause {
-        Cause::Precaution { precaution, .. } => match precaution.ends {
-            End::Through { week, .. } | End::UntilLifted { week, .. } => week,
-            End::DayZeroUnknown { week } => Some(week),
-        },
+/// The week after which a reason opens on this day by its own end, not by a lift.
+fn week_of_reason(reason: &Reason, opens: NaiveDate) -> Option<u16> {
+    let Cause::Precaution { precaution, .. } = &reason.cause else { return None };
+    match precaution.ends {
+        End::Through { day, week } if day.succ_opt() == Some(opens) => week,
+        End::UntilLifted { not_before, week } if not_before == Some(opens) => week,
         _ => None,
     }
 }

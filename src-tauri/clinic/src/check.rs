@@ -1,10 +1,12 @@
 //! The check before signing: every problem of the document, and every item held against every
 //! precaution for every day of the plan.
 
+use std::collections::BTreeSet;
+
 use sendaluna_core::gate::{Walk, walk};
-use sendaluna_core::library::Library;
+use sendaluna_core::library::{Library, Movement};
 use sendaluna_core::plan::doc::PlanDoc;
-use sendaluna_core::precaution::{Accepted, IgnoredLift, Standing};
+use sendaluna_core::precaution::{Accepted, IgnoredLift, Precaution, Rule, Standing};
 use sendaluna_core::problem::{Problem, Problems};
 use sendaluna_zones::IanaZone;
 
@@ -73,8 +75,46 @@ fn own_problems(doc: &PlanDoc, library: &Library, statements: &[Accepted]) -> Ve
     if statements.iter().any(|s| s.doc.person != doc.head.person) {
         p.add("head.person", "person-differs", vec![]);
     }
+    check_statements(&mut p, doc, library, statements);
     if !statements.iter().any(|s| s.may_set && (s.doc.none || !s.doc.precautions.is_empty())) {
         p.add("statements", "statement-none", vec![]);
     }
     p.into_found()
+}
+
+/// Statements against the plan that rests on them: a family that no movement has would shut
+/// nothing, a lift of what nobody set would lift nothing, changed content under an old id is
+/// refused by every device, and the patient reads the reasons in the plan's languages.
+fn check_statements(p: &mut Problems, doc: &PlanDoc, library: &Library, statements: &[Accepted]) {
+    let set: Vec<&Precaution> = statements.iter().flat_map(|s| &s.doc.precautions).collect();
+    for (i, precaution) in set.iter().enumerate() {
+        let place = format!("precautions.{}", precaution.id);
+        let own = doc.movements.iter().map(|own| &own.movement);
+        if let Some(family) = unknown_family(precaution, library.iter().chain(own)) {
+            p.add(&format!("{place}.rule.family"), "unknown-family", family);
+        }
+        if set[..i].iter().any(|earlier| earlier.id == precaution.id && earlier != precaution) {
+            p.add(&place, "precaution-changed", vec![("id", precaution.id.to_string())]);
+        }
+        for lang in doc.head.languages.iter().filter(|lang| !precaution.why.has(lang)) {
+            p.add(&format!("{place}.why"), "language-missing", vec![("lang", lang.to_string())]);
+        }
+    }
+    for lift in statements.iter().flat_map(|s| &s.doc.lifts) {
+        if !set.iter().any(|precaution| precaution.id == lift.precaution) {
+            p.add("lifts", "unknown-id", vec![("id", lift.precaution.to_string())]);
+        }
+    }
+}
+
+/// The family that a precaution names and no movement has, with the families that there are.
+pub fn unknown_family<'a>(
+    precaution: &Precaution,
+    movements: impl Iterator<Item = &'a Movement>,
+) -> Option<Vec<(&'static str, String)>> {
+    let Rule::Movement { family } = &precaution.rule else { return None };
+    let known: BTreeSet<&str> = movements.map(|movement| movement.family.as_str()).collect();
+    let said =
+        || vec![("id", family.to_string()), ("known", known.iter().copied().collect::<Vec<_>>().join(", "))];
+    (!known.contains(family.as_str())).then(said)
 }

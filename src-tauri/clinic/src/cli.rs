@@ -198,8 +198,11 @@ struct Answer {
 
 /// Runs the command line.
 pub fn run() -> ExitCode {
-    let cli = Cli::parse();
-    let system = std::env::var("LC_ALL").or_else(|_| std::env::var("LANG")).unwrap_or_default();
+    let cli = match Cli::try_parse() {
+        Ok(cli) => cli,
+        Err(error) => return usage(&error),
+    };
+    let system = system_language();
     let words = Words::new(cli.lang.as_deref().into_iter().chain([system.as_str()]));
     let speaker = ClinicSpeaker::new(&words);
     match answer(&cli, &words, &speaker) {
@@ -212,6 +215,23 @@ pub fn run() -> ExitCode {
             ExitCode::from(error.exit_code())
         }
     }
+}
+
+/// A call that was wrong, or a question about how to call: in JSON too, if that was asked for.
+fn usage(error: &clap::Error) -> ExitCode {
+    if error.use_stderr() && std::env::args().any(|arg| arg == "--json") {
+        let words = Words::new([system_language().as_str()]);
+        let (happened, to_do) = (error.to_string(), words.say("do-usage", &[]));
+        let answer = json!({ "error": { "code": "usage", "happened": happened.trim(), "do": to_do } });
+        print(&serde_json::to_string_pretty(&answer).unwrap_or_default());
+    } else {
+        let _ = error.print();
+    }
+    ExitCode::from(u8::from(error.use_stderr()) * 2)
+}
+
+fn system_language() -> String {
+    std::env::var("LC_ALL").or_else(|_| std::env::var("LANG")).unwrap_or_default()
 }
 
 fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answer, ClinicError> {
@@ -236,8 +256,16 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             let signed =
                 sign_statement(&read::<StatementSource>(source)?, &list, &open_key(words, key)?, now)?;
             write(out, signed.part.as_bytes())?;
-            let said = json!({ "written": out, "lifts_without_right": signed.lifts_without_right });
+            let said = json!({
+                "written": out,
+                "lifts_without_right": signed.lifts_without_right,
+                "unknown_families": signed.unknown_families,
+            });
             let mut answer = written(words, out, said);
+            for family in &signed.unknown_families {
+                let id = [("id", family.as_str().into())];
+                answer.text = format!("{}\n{}", answer.text, words.say("clinic-unknown-family", &id));
+            }
             if signed.lifts_without_right > 0 {
                 let who = [("who", signed.signer.as_str().into())];
                 answer.text = format!(

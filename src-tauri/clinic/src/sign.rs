@@ -14,7 +14,7 @@ use sendaluna_exchange::receive::{Received, read_statement, receive};
 use sendaluna_exchange::refusal::Refusal;
 use sendaluna_exchange::signers::{Right, Signer, SignersDoc};
 
-use crate::check::{CheckReport, check};
+use crate::check::{CheckReport, check, unknown_family};
 use crate::error::ClinicError;
 use crate::source::{SignersSource, StatementSource};
 
@@ -46,6 +46,8 @@ pub struct SignedStatement {
     pub signer: String,
     /// Lifts without the right to lift.
     pub lifts_without_right: usize,
+    /// Families that no movement of the library has: only right if the clinic's own movement has it.
+    pub unknown_families: Vec<String>,
 }
 
 /// Signs a precaution statement. Setting without the right is refused here already; a lift without
@@ -68,7 +70,15 @@ pub fn sign_statement(
         return Err(ClinicError::NoRight(signer.name.clone()));
     }
     let lifts_without_right = if signer.may(Right::LiftPrecautions) { 0 } else { doc.lifts.len() };
-    Ok(SignedStatement { part: sign::statement(&doc, key), signer: signer.name.clone(), lifts_without_right })
+    let library = Library::shipped();
+    let unknown = |precaution| unknown_family(precaution, library.iter()).map(|said| said[0].1.clone());
+    let unknown_families = doc.precautions.iter().filter_map(unknown).collect();
+    Ok(SignedStatement {
+        unknown_families,
+        part: sign::statement(&doc, key),
+        signer: signer.name.clone(),
+        lifts_without_right,
+    })
 }
 
 /// What a plan is checked and signed with.

@@ -91,6 +91,8 @@ pub struct History {
     pub done: BTreeMap<ItemId, BTreeMap<NaiveDate, u16>>,
     /// The latest time an item was done.
     pub last_done: BTreeMap<ItemId, DateTime<Utc>>,
+    /// Items that hurt, and the day on which they were left for that.
+    pub rests: BTreeMap<ItemId, NaiveDate>,
     /// Times of care, by care item and day.
     pub care: BTreeMap<CareId, BTreeMap<NaiveDate, u16>>,
     /// The latest day with a session of any kind.
@@ -142,6 +144,8 @@ pub struct DueItem {
     pub done: u16,
     /// Not before this moment, by the plan's spacing.
     pub not_before: Option<DateTime<Utc>>,
+    /// It hurt today, and is left for today.
+    pub rests_today: bool,
     /// Whether it may be done.
     pub gate: Gate,
 }
@@ -150,7 +154,7 @@ impl DueItem {
     /// Whether it is asked for now: allowed, not yet done as often as asked, and not too soon after
     /// the last time.
     pub fn is_due_at(&self, now: DateTime<Utc>) -> bool {
-        self.gate.is_open() && self.done < self.times && !self.is_too_soon(now)
+        self.gate.is_open() && !self.rests_today && self.done < self.times && !self.is_too_soon(now)
     }
 
     /// Whether the plan's spacing has not passed yet.
@@ -201,6 +205,18 @@ pub struct DueDay {
     pub over: bool,
 }
 
+/// The first day after this one on which a stage asks for an item.
+pub fn next_day_of(plan: &Plan, id: &ItemId, after: NaiveDate) -> Option<NaiveDate> {
+    let tomorrow = after.succ_opt()?;
+    let of_stage = |stage: &Stage| {
+        let zero = plan.episode(&stage.episode)?.day_zero.date()?;
+        let (first, last) = week_span(zero, stage.from_week, stage.through_week);
+        (last >= tomorrow).then(|| first.max(tomorrow))
+    };
+    let asks = |stage: &&Stage| stage.items.iter().any(|entry| entry.item == *id);
+    plan.doc().stages.iter().filter(asks).filter_map(of_stage).min()
+}
+
 /// What a day asks. `session_day` is the civil date on the device; `at` judges gates, and while the
 /// plan's day stands still no stage begins either.
 pub fn due(
@@ -229,7 +245,7 @@ pub fn due(
     DueDay {
         episodes: episode_days(plan, session_day),
         items,
-        care: care_due(plan, plan_day, over, history),
+        care: care_due(plan, plan_day, session_day, over, history),
         away,
         over,
     }
@@ -256,9 +272,9 @@ fn stage_holds(plan: &Plan, stage: &Stage, day: NaiveDate) -> bool {
     weeks_hold(plan, &stage.episode, stage.from_week, stage.through_week, day)
 }
 
-fn care_due(plan: &Plan, day: NaiveDate, over: bool, history: &History) -> Vec<DueCare> {
+fn care_due(plan: &Plan, plan_day: NaiveDate, day: NaiveDate, over: bool, history: &History) -> Vec<DueCare> {
     let holds = |care: &&crate::plan::doc::CareItem| {
-        !over && weeks_hold(plan, &care.episode, care.from_week, care.through_week, day)
+        !over && weeks_hold(plan, &care.episode, care.from_week, care.through_week, plan_day)
     };
     let due = |care: &crate::plan::doc::CareItem| DueCare {
         care: care.id.clone(),
@@ -317,6 +333,7 @@ impl Asked<'_> {
             times,
             most: if let When::AsNeeded { daily_most } = when { (*daily_most).into() } else { times },
             done: self.history.times(&item.id, self.session_day),
+            rests_today: self.history.rests.get(&item.id) == Some(&self.session_day),
             not_before: last.filter(|_| spacing > 0).map(|last| *last + Duration::hours(spacing.into())),
         }
     }

@@ -52,6 +52,10 @@ impl Problems {
         "episode-differs",
         "person-differs",
         "statement-none",
+        "other-format",
+        "precaution-changed",
+        "unknown-family",
+        "not-a-number",
     ];
 
     /// Walks one step into a field.
@@ -114,6 +118,14 @@ impl Problems {
         }
         self.bound(field, &Bound { least: 0.0, ..bounds::TEXT_CHARS }, words.chars().count());
         if has_hidden_characters(words) {
+            self.add(field, "hidden-characters", vec![]);
+        }
+    }
+
+    /// Checks a text of one line: a line break could pass for a line of ours.
+    pub fn line(&mut self, field: &str, words: &str) {
+        self.words(field, words);
+        if words.contains('\n') {
             self.add(field, "hidden-characters", vec![]);
         }
     }

@@ -134,16 +134,16 @@ impl SignersDoc {
             p.add("format", "missing", vec![]);
         }
         p.bound("number", &bounds::NUMBER, self.number);
-        p.words("clinic", &self.clinic);
+        p.line("clinic", &self.clinic);
         if !self.reports_to.starts_with("age1") || self.reports_to.len() != 62 {
             p.add("reports_to", "not-a-key", vec![]);
         }
         let mut ids = BTreeSet::new();
         let mut keys = BTreeSet::from([self.clinic_key.to_string()]);
         p.each("signers", &self.signers, |p, signer| {
-            p.words("name", &signer.name);
+            p.line("name", &signer.name);
             for (lang, words) in signer.role.iter() {
-                p.words(&format!("role.{lang}"), words);
+                p.line(&format!("role.{lang}"), words);
             }
             if signer.role.iter().next().is_none() {
                 p.add("role", "empty-text", vec![]);

@@ -1,6 +1,7 @@
 //! Opening the record: one writer at a time, key first, migrations, then checks.
 
 use std::fs::{File, OpenOptions, TryLockError};
+use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
@@ -30,9 +31,9 @@ impl Store {
 
     pub(crate) fn open_with(folder: &Path, keys: &dyn KeyPort, all: &[&[&str]]) -> Result<Self, StoreError> {
         make_folder(folder)?;
-        let writer = Some(lock(folder)?);
+        let writer = lock(folder)?;
         let path = folder.join(DATABASE);
-        let key = if is_there(&path) { keys.existing(folder)? } else { keys.for_new(folder)? };
+        let key = if is_there(folder)? { keys.existing(folder)? } else { keys.for_new(folder)? };
         let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
             | OpenFlags::SQLITE_OPEN_CREATE
             | OpenFlags::SQLITE_OPEN_NO_MUTEX;
@@ -42,18 +43,23 @@ impl Store {
         }
         set_up(&db)?;
         migrations::run(&mut db, &path, all)?;
-        Ok(Self { db, writer, folder: folder.to_path_buf() })
+        mark_made(&writer)?;
+        Ok(Self { db, writer: Some(writer), folder: folder.to_path_buf() })
     }
 
     /// Opens the record for reading, beside a program that may be writing; `None` if there is none.
+    /// On a full disk or in a read-only folder, what was last written whole is shown.
     pub fn read(folder: &Path, keys: &dyn KeyPort) -> Result<Option<Self>, StoreError> {
-        let path = folder.join(DATABASE);
-        if !is_there(&path) {
+        if !is_there(folder)? {
             return Ok(None);
         }
         let key = keys.existing(folder)?;
-        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-        let db = connect(&path, flags, &key)?;
+        let db = match look(folder, &key) {
+            Err(StoreError::DiskFull | StoreError::NoAccess(_) | StoreError::Other(_)) => {
+                look_without_writing(folder, &key)?
+            }
+            result => result?,
+        };
         let version = migrations::version(&db)?;
         if version > migrations::ALL.len() {
             return Err(StoreError::Newer);
@@ -62,7 +68,6 @@ impl Store {
             drop(db);
             return Self::open(folder, keys).map(Some);
         }
-        db.busy_timeout(std::time::Duration::from_secs(5))?;
         Ok(Some(Self { db, writer: None, folder: folder.to_path_buf() }))
     }
 
@@ -119,6 +124,13 @@ impl Store {
     }
 }
 
+/// A look as on a full disk.
+#[cfg(test)]
+pub(crate) fn tests_look_without_writing(folder: &Path, keys: &dyn KeyPort) -> Result<Store, StoreError> {
+    let db = look_without_writing(folder, &keys.existing(folder)?)?;
+    Ok(Store { db, writer: None, folder: folder.to_path_buf() })
+}
+
 #[cfg(test)]
 impl Store {
     /// How many pages the file has.
@@ -169,9 +181,42 @@ impl Writer<'_> {
     }
 }
 
-/// A file of no bytes is what an interrupted first start leaves: no record yet.
-fn is_there(path: &Path) -> bool {
-    std::fs::metadata(path).is_ok_and(|file| file.len() > 0)
+/// What the lock file holds once a record was made.
+const MADE: &[u8] = b"made\n";
+
+/// Whether there is a record. A file of no bytes is what an interrupted first start leaves, unless
+/// the record was made before: then something has emptied it.
+fn is_there(folder: &Path) -> Result<bool, StoreError> {
+    let has_bytes = std::fs::metadata(folder.join(DATABASE)).is_ok_and(|file| file.len() > 0);
+    let was_made = std::fs::read(folder.join(LOCK)).is_ok_and(|held| held == MADE);
+    if was_made && !has_bytes { Err(StoreError::NotReadable) } else { Ok(has_bytes) }
+}
+
+fn mark_made(mut lock: &File) -> Result<(), StoreError> {
+    if lock.metadata()?.len() == 0 {
+        lock.write_all(MADE)?;
+        lock.sync_all()?;
+    }
+    Ok(())
+}
+
+/// Opens to look, as one of several.
+fn look(folder: &Path, key: &Key) -> Result<Connection, StoreError> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let db = connect(&folder.join(DATABASE), flags, key)?;
+    db.busy_timeout(std::time::Duration::from_secs(5))?;
+    db.query_row("SELECT count(*) FROM settings", [], |_| Ok(()))?;
+    Ok(db)
+}
+
+/// Opens the file as it lies there, without any file beside it.
+fn look_without_writing(folder: &Path, key: &Key) -> Result<Connection, StoreError> {
+    let path = folder.join(DATABASE);
+    let path = path.to_str().ok_or_else(|| StoreError::Other("the path is not text".into()))?;
+    let escaped = path.replace('%', "%25").replace('?', "%3f").replace('#', "%23");
+    let flags =
+        OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_URI | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    connect(Path::new(&format!("file:{escaped}?immutable=1")), flags, key)
 }
 
 fn make_folder(folder: &Path) -> Result<(), StoreError> {

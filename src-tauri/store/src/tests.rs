@@ -107,6 +107,31 @@ fn a_missing_or_wrong_key_and_a_foreign_file_are_told_apart() {
 }
 
 #[test]
+fn a_record_that_was_emptied_is_not_taken_for_none() {
+    let dir = folder();
+    drop(Store::open(dir.path(), &KEYS).expect("opens"));
+    std::fs::write(dir.path().join("record.sqlite"), b"").expect("written");
+    assert!(matches!(Store::open(dir.path(), &KEYS).err(), Some(StoreError::NotReadable)));
+    assert!(matches!(Store::read(dir.path(), &KEYS).err(), Some(StoreError::NotReadable)));
+}
+
+#[cfg(unix)]
+#[test]
+fn looking_writes_nothing_where_nothing_can_be_written() {
+    let dir = folder();
+    let mut store = Store::open(dir.path(), &KEYS).expect("opens");
+    add_event(&mut store).expect("writes");
+    drop(store);
+    let path = dir.path().join("record.sqlite");
+    let before = std::fs::read(&path).expect("there");
+    let store = open::tests_look_without_writing(dir.path(), &KEYS).expect("looks");
+    assert_eq!(store.events().expect("whole").len(), 1);
+    assert_eq!(std::fs::read(&path).expect("there"), before);
+    let beside = std::fs::read_dir(dir.path()).expect("a folder").count();
+    assert_eq!(beside, 3, "the record, its key and its lock");
+}
+
+#[test]
 fn an_interrupted_first_start_starts_again() {
     let dir = folder();
     drop(KEYS.for_new(dir.path()));

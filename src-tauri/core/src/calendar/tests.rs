@@ -85,6 +85,27 @@ fn no_stage_begins_while_the_plans_day_stands_still() {
 }
 
 #[test]
+fn care_is_counted_by_the_day_it_was_done_even_while_the_plans_day_stands_still() {
+    let mut doc = sample::doc();
+    doc.care = vec![crate::plan::doc::CareItem {
+        id: CareId::new("ice").expect("an id"),
+        episode: EpisodeId::new("hip").expect("an id"),
+        care: crate::plan::doc::Care::Ice,
+        text: sample::words("Ice"),
+        times: 3,
+        from_week: 1,
+        through_week: 17,
+    }];
+    let (plan, library, standing) = (sample::signed(doc), Library::shipped(), Standing::default());
+    let gates = Gates { plan: &plan, library: &library, standing: &standing, tightened: &[] };
+    let mut history = History::default();
+    history.care.entry(CareId::new("ice").expect("an id")).or_default().insert(date("2026-03-05"), 2);
+    let held = GateDay::held(date("2026-03-06"), date("2026-06-14"), Some(date("2026-03-05")));
+    let day = due(&gates, date("2026-03-06"), &held, &history, Waking::default());
+    assert_eq!((day.care[0].done, day.care[0].times), (0, 3));
+}
+
+#[test]
 fn an_unknown_day_zero_begins_no_stage() {
     let mut doc = sample::doc();
     doc.episodes[0].day_zero = crate::plan::doc::DayZero::NotYetKnown {};

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::bounds;
 use crate::ids::{EpisodeId, ItemId};
+use crate::plan::FORMAT;
 use crate::plan::doc::{
     CareItem, Dose, Episode, Graded, Head, HomeTest, Item, Load, OwnMovement, PainRule, PlanDoc, Stage, Tier,
     When,
@@ -15,6 +16,9 @@ use crate::text::{Lang, Text};
 pub fn problems(doc: &PlanDoc) -> Vec<Problem> {
     let mut p = Problems::default();
     let langs = &doc.head.languages;
+    if doc.format != FORMAT {
+        p.add("format", "other-format", vec![]);
+    }
     p.within("head", |p| check_head(p, &doc.head));
     p.within("clinic", |p| check_contacts(p, doc));
     check_lists(&mut p, doc);
@@ -74,11 +78,11 @@ pub fn check_text(p: &mut Problems, field: &str, text: &Text, langs: &[Lang]) {
 }
 
 fn check_head(p: &mut Problems, head: &Head) {
-    p.words("called", &head.called);
+    p.line("called", &head.called);
     if let Some(reference) = &head.reference {
-        p.words("reference", reference);
+        p.line("reference", reference);
     }
-    p.words("zone", &head.zone);
+    p.line("zone", &head.zone);
     p.bound("born", &bounds::BORN, head.born);
     p.bound_opt("height_cm", &bounds::HEIGHT_CM, head.height_cm);
     p.bound_opt("mass_kg", &bounds::MASS_KG, head.mass_kg);
@@ -97,7 +101,10 @@ fn check_contacts(p: &mut Problems, doc: &PlanDoc) {
         ("out_of_hours_phone", &clinic.out_of_hours_phone),
         ("emergency_phone", &clinic.emergency_phone),
     ] {
-        p.words(field, words);
+        p.line(field, words);
+        if field != "name" && !words.chars().any(|c| c.is_ascii_digit()) {
+            p.add(field, "not-a-number", vec![]);
+        }
     }
     check_text(p, "emergency_advice", &clinic.emergency_advice, &doc.head.languages);
 }
@@ -120,6 +127,9 @@ fn check_lists(p: &mut Problems, doc: &PlanDoc) {
     unique(p, "home_tests", &doc.home_tests, |t| &t.id);
     unique(p, "movements", &doc.movements, |m| &m.movement.id);
     unique(p, "statements", &doc.statements, |digest| digest);
+    if doc.first_day().is_some_and(|first| doc.head.review_by < first) {
+        p.add("head.review_by", "dates-reversed", vec![]);
+    }
     if let Some(first) = doc.first_day() {
         let days = (doc.head.last_day - first).num_days() + 1;
         if days < 1 {
@@ -154,6 +164,9 @@ fn check_stage(p: &mut Problems, doc: &PlanDoc, stage: &Stage) {
     check_episode(p, doc, &stage.episode);
     check_text(p, "name", &stage.name, &doc.head.languages);
     check_weeks(p, stage.from_week, stage.through_week);
+    if stage.items.is_empty() {
+        p.add("items", "missing", vec![]);
+    }
     unique(p, "items", &stage.items, |entry| &entry.item);
     p.each("items", &stage.items, |p, entry| {
         check_item_id(p, doc, "item", &entry.item);

@@ -43,6 +43,12 @@ fn each_fault_is_found_at_its_place() {
         one("hidden-characters", "clinic.emergency_advice.en")
     );
     assert_eq!(problem_of(|d| d.head.called = "  ".into()), one("empty-text", "head.called"));
+    assert_eq!(problem_of(|d| d.head.called = "A\nRing 999".into()), one("hidden-characters", "head.called"));
+    assert_eq!(problem_of(|d| d.clinic.phone = "ask the desk".into()), one("not-a-number", "clinic.phone"));
+    assert_eq!(problem_of(|d| d.format = 2), one("other-format", "format"));
+    assert_eq!(problem_of(|d| d.stages[0].items.clear()), one("missing", "stages[0].items"));
+    let before = sample::date("2026-03-01");
+    assert_eq!(problem_of(|d| d.head.review_by = before), one("dates-reversed", "head.review_by"));
     assert_eq!(
         problem_of(|d| d.head.last_day = sample::date("2026-03-01")),
         one("dates-reversed", "head.last_day")

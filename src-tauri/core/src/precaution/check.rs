@@ -23,8 +23,15 @@ pub fn problems(doc: &StatementDoc) -> Vec<Problem> {
         p.add("precautions", "missing", vec![]);
     }
     p.each("precautions", &doc.precautions, |p, precaution| {
-        if !doc.episodes.iter().any(|e| e.id == precaution.episode) {
+        let episode = doc.episodes.iter().find(|e| e.id == precaution.episode);
+        if episode.is_none() {
             p.add("episode", "unknown-id", vec![("id", precaution.episode.to_string())]);
+        }
+        let zero = episode.and_then(|episode| episode.day_zero.date());
+        if let (End::Through { day, .. }, Some(zero)) = (precaution.ends, zero)
+            && day < zero
+        {
+            p.add("ends.day", "dates-reversed", vec![]);
         }
         check_text(p, "why", &precaution.why, &[]);
         let week = match precaution.ends {

@@ -2,14 +2,19 @@
 
 use std::collections::BTreeMap;
 
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, Duration, NaiveDate, Utc};
 
 use crate::calendar::History;
 use crate::gate::Tightened;
 use crate::ids::{ItemId, PrecautionId, SessionId};
 use crate::plan::doc::Tier;
-use crate::record::{Body, Ending, Event, How, LeaveReason, Pain, SetBackKind, SetRecord, Stamp};
+use crate::record::{Body, Ending, Event, How, LeaveReason, Moment, Pain, SetBackKind, SetRecord, Stamp};
 use crate::session::{PainAnswer, SetId};
+
+/// A clock this much behind the newest event is only the network setting it right.
+const BEHIND: Duration = Duration::minutes(5);
+/// A clock this much ahead of the newest event makes the date worth a question.
+const AHEAD: Duration = Duration::days(7);
 
 /// A session, as recorded.
 #[derive(Debug, Clone, PartialEq)]
@@ -76,8 +81,8 @@ pub struct State {
     pub must_ring: Option<(DateTime<Utc>, Tier)>,
     /// The newest event's stamp.
     pub newest: Option<Stamp>,
-    /// The newest confirmation of the date: when, and for which day.
-    pub date_confirmed: Option<(DateTime<Utc>, NaiveDate)>,
+    /// By how many seconds the clock jumped, until the patient confirms the date.
+    pub clock_jump_s: Option<i64>,
 }
 
 impl State {
@@ -88,6 +93,23 @@ impl State {
             state.apply(event);
         }
         state
+    }
+
+    /// By how many seconds the clock at a moment has jumped against the record, if that is worth a
+    /// question: behind the newest event, or far ahead of it, and not confirmed since.
+    pub fn clock_jump_at(&self, at: DateTime<Utc>) -> Option<i64> {
+        self.clock_jump_s.or(self.jump_s_at(at))
+    }
+
+    fn jump_s_at(&self, at: DateTime<Utc>) -> Option<i64> {
+        let since = at - self.newest.as_ref()?.at;
+        (since < -BEHIND || since > AHEAD).then(|| since.num_seconds())
+    }
+
+    /// Whether warning signs and pain at rest were both asked on a day.
+    pub fn was_asked(&self, day: NaiveDate) -> bool {
+        let pain = self.pain.iter().any(|(on, pain)| *on == day && pain.moment == Moment::Before);
+        pain && self.signs.contains_key(&day)
     }
 
     /// The session that is open on a day: begun that day and not ended.
@@ -104,9 +126,10 @@ impl State {
     /// Applies the next event.
     pub fn apply(&mut self, event: &Event) {
         let day = event.stamp.day();
+        self.clock_jump_s = self.clock_jump_s.or(self.jump_s_at(event.stamp.at));
         match &event.body {
             Body::PlanReceived { lifts_ignored, .. } => self.lifts_ignored.extend_from_slice(lifts_ignored),
-            Body::DateConfirmed { day, .. } => self.date_confirmed = Some((event.stamp.at, *day)),
+            Body::DateConfirmed { .. } => self.clock_jump_s = None,
             Body::SessionStarted { session, items } => self.session_started(session, items, day),
             Body::SignsAnswered { gravest, .. } => self.signs_answered(event, *gravest),
             Body::PainAnswered { pain, .. } => self.pain_answered(event, pain),
@@ -114,6 +137,9 @@ impl State {
             Body::SetCorrected { session, set, done } => self.set_corrected(session, set, *done),
             Body::ItemLeft { session, item, reason } => {
                 self.in_session(session, |s| s.left.push((item.clone(), *reason)));
+                if *reason == LeaveReason::Hurt {
+                    self.history.rests.insert(item.clone(), day);
+                }
             }
             Body::ItemEasier { session, item } => {
                 self.in_session(session, |s| s.easier.push(item.clone()));
@@ -139,7 +165,10 @@ impl State {
                 }
             }
             Body::TighteningEnded { item } => self.tightened.retain(|t| t.item != *item),
-            Body::SetBack { what, day } => self.set_backs.push((event.stamp.at, *day, *what)),
+            Body::SetBack { what, day } => {
+                self.set_backs.push((event.stamp.at, *day, *what));
+                self.stopped(event, Some(Tier::RingToday));
+            }
             Body::SessionResumed { .. } | Body::BreakDeclared { .. } => {}
             Body::SpokeToClinic { .. } => {
                 self.must_ring = None;

@@ -376,8 +376,12 @@ impl Writer<'_> {
         match last {
             Some(last) if last.part == turn.part && last.sides == turn.sides => {}
             Some(last) if last.part == turn.part => {
-                self.cue(Cue::ChangeSide { set, seconds: CHANGE_SIDE_S });
+                self.cue(Cue::ChangeSide { set: set.clone(), seconds: CHANGE_SIDE_S });
                 self.pass(CHANGE_SIDE_S);
+                if position == Position::SideLying {
+                    // To roll over is a change of position.
+                    self.cue(Cue::AwaitReady { set });
+                }
             }
             _ => {
                 let stays = last.is_some_and(|last| self.parts[last.part].position == position);

@@ -21,6 +21,7 @@ fn due(doc: &PlanDoc, id: &str) -> DueItem {
         most: 1,
         done: 0,
         not_before: None,
+        rests_today: false,
         gate: Gate::Open,
     }
 }
@@ -108,6 +109,17 @@ fn the_script_is_as_long_as_its_closed_formula() {
     // In turn, up to twelve each side: 3 + 24 × 5.
     let rolls = arranged(&["walk"]);
     assert_eq!(closed_length_ms(&rolls.parts, &rolls.blocks), 1000 * (8 + 3 + 120));
+}
+
+#[test]
+fn to_roll_over_to_the_other_side_waits_for_ready() {
+    let mut turned = arranged(&["curl"]);
+    turned.parts[0].position = Position::SideLying;
+    let waits = |arranged: &Arranged| {
+        let told = lead(&mut Runner::new(arranged));
+        told.iter().filter(|(_, cue)| matches!(cue, Cue::AwaitReady { .. })).count()
+    };
+    assert_eq!((waits(&arranged(&["curl"])), waits(&turned)), (1, 2));
 }
 
 #[test]
