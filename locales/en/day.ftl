@@ -46,6 +46,7 @@ not-yet-opens-after-weeks = Not yet. Opens { $day }, { $weeks ->
 not-yet-open-ended = Not yet. It stays so until your clinic opens it.
 
 reason-precaution = { $why } Set by { $who }.
+set-by = Set by { $who }.
 reason-through = Through { $day }.
 reason-until-lifted = Until your clinic says otherwise.
 reason-until-lifted-not-before = Until your clinic says otherwise, and not before { $day }.

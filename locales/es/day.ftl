@@ -48,6 +48,7 @@ not-yet-opens-after-weeks = Todavía no. Se abre el { $day }, { $weeks ->
 not-yet-open-ended = Todavía no. Seguirá así hasta que su clínica lo abra.
 
 reason-precaution = { $why } Lo indicó { $who }.
+set-by = Lo indicó { $who }.
 reason-through = Hasta el { $day }, ese día incluido.
 reason-until-lifted = Hasta que su clínica diga otra cosa.
 reason-until-lifted-not-before = Hasta que su clínica diga otra cosa, y no antes del { $day }.

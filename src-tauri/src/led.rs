@@ -257,7 +257,9 @@ impl<'a> Led<'a> {
         let name =
             movement.map_or_else(String::new, |id| speaker.name(self.home.library(), &self.known.plan, id));
         let ended_early = *cue == Cue::End && self.guide.state() == State::Stopped;
-        let said = speaker.cue(cue, &name).filter(|_| !ended_early);
+        // A rest counted down would sound like the count-in that follows it.
+        let rests = matches!(cue, Cue::Tick { .. }) && self.guide.state() == State::Resting;
+        let said = speaker.cue(cue, &name).filter(|_| !ended_early && !rests);
         if self.json {
             let mut line = json!(cue);
             line["at_ms"] = json!(self.desk.clock.now().mono_ms.saturating_sub(self.began));

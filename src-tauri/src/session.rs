@@ -37,10 +37,7 @@ pub fn session(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
     let only = wishes.only.as_deref().map(item_id).transpose()?;
     let mut home = desk.open()?;
     let known = home.known()?;
-    if let Some(id) = &only {
-        // Said before any question is asked, so that nobody answers questions for nothing.
-        home.check_item(id, &now(desk))?;
-    }
+    home.check_session(only.as_ref(), &now(desk))?;
     let before = home.before(only.as_ref(), &now(desk))?;
     if let Some(day) = before.confirm_date {
         confirm_date(desk, &mut home, day, wishes.today)?;
@@ -130,7 +127,7 @@ fn ask_signs(desk: &Desk, home: &Bedside, questions: Questions) -> Result<Vec<Si
 fn chosen_signs(signs: &[String]) -> Result<Vec<SignId>, Trouble> {
     let wanted = signs.iter().filter(|sign| *sign != "none");
     let id =
-        |sign: &String| SignId::new(sign.as_str()).map_err(|_| BedsideError::NoSuchItem(sign.clone()).into());
+        |sign: &String| SignId::new(sign.as_str()).map_err(|_| BedsideError::NoSuchSign(sign.clone()).into());
     wanted.map(id).collect()
 }
 

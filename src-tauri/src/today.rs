@@ -169,7 +169,7 @@ fn reasons(gate: &GateView) -> Vec<String> {
 }
 
 fn rule_line(rule: &RuleView) -> String {
-    format!("{} {} ({})", rule.text, rule.until_said, rule.set_by)
+    format!("{} {} {}", rule.text, rule.until_said, rule.set_by_said)
 }
 
 fn push_list(desk: &Desk, lines: &mut Vec<String>, title: &str, list: impl Iterator<Item = String>) {

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+pub mod device;
 pub mod programs;
 pub mod world;
 

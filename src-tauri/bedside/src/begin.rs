@@ -88,7 +88,7 @@ impl Bedside {
             let tier = match sign {
                 Some(sign) => sign.tier,
                 None if id.as_str() == UNWELL => Tier::RingToday,
-                None => return Err(BedsideError::NoSuchItem(id.to_string())),
+                None => return Err(BedsideError::NoSuchSign(id.to_string())),
             };
             gravest = Some(gravest.map_or(tier, |known: Tier| known.min(tier)));
             set_back |= sign.is_some_and(|sign| sign.set_back);
@@ -131,6 +131,20 @@ impl Bedside {
         let about = self.known()?.state.must_ring.map(|(about, _)| about);
         self.record(now, by, Body::SpokeToClinic { about })?;
         Ok(())
+    }
+
+    /// Whether a session of everything due, or of one item, could begin now, questions apart: said
+    /// before any question is asked, so that nobody answers for nothing.
+    pub fn check_session(&self, only: Option<&ItemId>, now: &Now) -> Result<(), BedsideError> {
+        let known = self.known()?;
+        if let Some((_, tier)) = known.state.must_ring {
+            return Err(BedsideError::MustRing(tier));
+        }
+        let open = known.state.open_session(known.today(now.at).session_day);
+        if only.is_none() && open.is_some() {
+            return Ok(());
+        }
+        self.chosen(&known, only, now).map(|_| ())
     }
 
     /// Whether an item could be started now, questions apart.

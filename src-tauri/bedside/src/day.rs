@@ -3,9 +3,10 @@
 
 use chrono::NaiveDate;
 use sendaluna_core::calendar::{Away, DueItem, EpisodeDay};
-use sendaluna_core::gate::{Cause, Gate, Standstill, day_rules};
+use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
 use sendaluna_core::ids::{CareId, ItemId, PrecautionId, SignId};
 use sendaluna_core::plan::doc::{Item, Tier};
+use sendaluna_core::precaution::End;
 use sendaluna_core::session::{arrange, closed_length_ms};
 use sendaluna_words::Words;
 use serde::Serialize;
@@ -131,6 +132,8 @@ pub struct RuleView {
     pub text: String,
     /// Who set it.
     pub set_by: String,
+    /// The same, as a sentence.
+    pub set_by_said: String,
     /// The first day on which it no longer holds.
     pub opens: Option<NaiveDate>,
     /// Until when, in words.
@@ -395,15 +398,24 @@ impl View<'_> {
     fn rules(&self) -> Vec<RuleView> {
         let at = self.known.gate_day(self.now.at);
         let words = self.speaker.words;
-        let view = |rule: sendaluna_core::gate::DayRule| RuleView {
-            text: self.speaker.text(&rule.precaution.why),
-            precaution: rule.precaution.id,
-            set_by: self.speaker.who(&rule.set_by),
-            opens: rule.opens,
-            until_said: match rule.opens.and_then(|opens| opens.pred_opt()) {
-                Some(last) => words.say("reason-through", &[("day", words.day_and_year(last).into())]),
-                None => words.say("reason-until-lifted", &[]),
-            },
+        let until =
+            |rule: &DayRule| match (rule.opens.and_then(|opens| opens.pred_opt()), rule.precaution.ends) {
+                (Some(last), _) => words.say("reason-through", &[("day", words.day_and_year(last).into())]),
+                (None, End::UntilLifted { not_before: Some(day), .. }) => {
+                    words.say("reason-until-lifted-not-before", &[("day", words.day_and_year(day).into())])
+                }
+                (None, _) => words.say("reason-until-lifted", &[]),
+            };
+        let view = |rule: DayRule| {
+            let set_by = self.speaker.who(&rule.set_by);
+            RuleView {
+                text: self.speaker.text(&rule.precaution.why),
+                until_said: until(&rule),
+                set_by_said: words.say("set-by", &[("who", set_by.as_str().into())]),
+                set_by,
+                opens: rule.opens,
+                precaution: rule.precaution.id,
+            }
         };
         day_rules(&self.known.standing, &at, self.known.plan.head().review_by).into_iter().map(view).collect()
     }

@@ -56,6 +56,10 @@ pub enum BedsideError {
     NoEasierWay,
     /// A figure is outside what can be.
     FigureOutOfRange,
+    /// The waking hours end before they begin.
+    WakingHours,
+    /// There is no such warning sign in the plan.
+    NoSuchSign(String),
     /// That language does not ship.
     NoSuchLanguage(String),
 }
@@ -85,6 +89,8 @@ impl BedsideError {
             Self::NotNow,
             Self::NoEasierWay,
             Self::FigureOutOfRange,
+            Self::WakingHours,
+            Self::NoSuchSign(String::new()),
             Self::NoSuchLanguage(String::new()),
         ]
     }
@@ -126,6 +132,8 @@ impl Coded for BedsideError {
             Self::NotNow => "not-now",
             Self::NoEasierWay => "no-easier-way",
             Self::FigureOutOfRange => "figure-out-of-range",
+            Self::WakingHours => "waking-hours",
+            Self::NoSuchSign(_) => "no-such-sign",
             Self::NoSuchLanguage(_) => "no-such-language",
         }
     }
@@ -134,7 +142,7 @@ impl Coded for BedsideError {
         match self {
             Self::Refused(refusal) => refusal.args(),
             Self::Store(error) => error.args(),
-            Self::NoSuchItem(id) => vec![("id", id.clone())],
+            Self::NoSuchItem(id) | Self::NoSuchSign(id) => vec![("id", id.clone())],
             Self::TooSoon(from) => vec![("time", from.format("%H:%M").to_string())],
             Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
             _ => Vec::new(),

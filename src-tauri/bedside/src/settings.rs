@@ -46,7 +46,7 @@ impl Bedside {
     /// Sets the waking hours, in minutes after midnight.
     pub fn set_waking(&mut self, from_min: u16, to_min: u16) -> Result<(), BedsideError> {
         if from_min >= to_min || to_min > 24 * 60 {
-            return Err(BedsideError::FigureOutOfRange);
+            return Err(BedsideError::WakingHours);
         }
         let json = serde_json::json!([from_min, to_min]).to_string();
         self.store_mut().write(|w| Ok(w.setting(WAKING, &json)?))

@@ -130,7 +130,6 @@ pub struct Leg {
     floating: DQuat,
     thigh: DQuat,
     shank: DQuat,
-    foot: DQuat,
 }
 
 /// The joints of one arm, likewise.
@@ -142,8 +141,7 @@ pub struct Arm {
     pub wrist: DVec3,
     pub fingertips: DVec3,
     floating: DQuat,
-    upper_arm: DQuat,
-    forearm: DQuat,
+    upper: DQuat,
 }
 
 /// A pose in the room, for a stature.
@@ -195,12 +193,12 @@ impl Placed {
         let (leg, arm) = (self.leg(side), self.arm(side));
         let (floating, long) = match joint {
             Joint::Hip => (leg.floating, leg.thigh),
-            Joint::Shoulder => (arm.floating, arm.upper_arm),
+            Joint::Shoulder => (arm.floating, arm.upper),
             Joint::Knee => {
                 return hinge(motion, Motion::Flexion, Motion::Extension, leg.thigh * DVec3::NEG_Z);
             }
             Joint::Elbow => {
-                return hinge(motion, Motion::Flexion, Motion::Extension, arm.upper_arm * DVec3::Z);
+                return hinge(motion, Motion::Flexion, Motion::Extension, arm.upper * DVec3::Z);
             }
             Joint::Ankle => {
                 return hinge(motion, Motion::Dorsiflexion, Motion::Plantarflexion, leg.shank * DVec3::Z);
@@ -249,7 +247,7 @@ fn leg(pelvis: DQuat, side: Side, angles: &LegAngles, stature_m: f64) -> Leg {
     let knee = hip + thigh * DVec3::NEG_Y * (segment::THIGH * stature_m);
     let ankle = knee + shank * DVec3::NEG_Y * (segment::SHANK * stature_m);
     let toe = ankle + foot * DVec3::X * (segment::FOOT * stature_m);
-    Leg { hip, knee, ankle, toe, floating, thigh, shank, foot }
+    Leg { hip, knee, ankle, toe, floating, thigh, shank }
 }
 
 fn arm(pelvis: DQuat, side: Side, angles: &ArmAngles, stature_m: f64) -> Arm {
@@ -266,7 +264,7 @@ fn arm(pelvis: DQuat, side: Side, angles: &ArmAngles, stature_m: f64) -> Arm {
     let elbow = shoulder + upper_arm * DVec3::NEG_Y * (segment::UPPER_ARM * stature_m);
     let wrist = elbow + forearm * DVec3::NEG_Y * (segment::FOREARM * stature_m);
     let fingertips = wrist + forearm * DVec3::NEG_Y * (segment::HAND * stature_m);
-    Arm { shoulder, elbow, wrist, fingertips, floating, upper_arm, forearm }
+    Arm { shoulder, elbow, wrist, fingertips, floating, upper: upper_arm }
 }
 
 #[cfg(test)]
