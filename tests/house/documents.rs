@@ -1,9 +1,13 @@
 //! The documentation says what the code says: the generated parts of DEVELOPERS.md are current, and
-//! its table of refusals is whole.
+//! its tables of codes are whole.
 
+use sendaluna_authority::KeyError;
+use sendaluna_bedside::BedsideError;
+use sendaluna_clinic::ClinicError;
 use sendaluna_clinic::schema::{Source, bounds_table, table};
 use sendaluna_core::Coded;
 use sendaluna_exchange::refusal::Refusal;
+use sendaluna_store::StoreError;
 use sendaluna_tests::root;
 
 fn developers() -> String {
@@ -34,10 +38,14 @@ fn generated_parts_are_current() {
 }
 
 #[test]
-fn every_refusal_is_in_the_table() {
+fn every_code_is_in_a_table() {
     let text = developers();
-    for refusal in Refusal::all() {
-        assert!(text.contains(&format!("`{}`", refusal.code())), "{}", refusal.code());
+    let (refusals, stores, bedside) = (Refusal::all(), StoreError::all(), BedsideError::all());
+    let clinic = ClinicError::all();
+    let refusals = refusals.iter().map(Coded::code).chain(stores.iter().map(Coded::code));
+    let others = bedside.iter().map(Coded::code).chain(clinic.iter().map(Coded::code));
+    for code in refusals.chain(others).chain(KeyError::ALL.iter().map(Coded::code)) {
+        assert!(text.contains(&format!("| `{code}` |")), "{code}");
     }
 }
 
