@@ -31,3 +31,4 @@ problem-other-format = This program writes and reads format 1.
 problem-precaution-changed = The precaution { $id } has other content than before. Give it a new id.
 problem-unknown-family = No exercise belongs to the family { $id }. There are: { $known }.
 problem-not-a-number = This holds no telephone number.
+problem-not-restated = The precaution { $id } of the file before was signed with a key that is no longer trusted. Have it stated again, under the same id and with the same content.

@@ -31,3 +31,4 @@ problem-other-format = Este programa escribe y lee el formato 1.
 problem-precaution-changed = La precaución { $id } tiene otro contenido que antes. Déle un id nuevo.
 problem-unknown-family = Ningún ejercicio es de la familia { $id }. Las que hay son: { $known }.
 problem-not-a-number = Aquí no hay ningún número de teléfono.
+problem-not-restated = La precaución { $id } del archivo anterior se firmó con una clave que ya no es de confianza. Haga que se declare otra vez, con el mismo id y el mismo contenido.

@@ -67,7 +67,8 @@ impl<'a> Led<'a> {
     }
 
     fn must_wait(&self, press: &Press) -> bool {
-        *press == Press::Ready && !matches!(self.guide.state(), State::Prepare | State::Walking)
+        let waits = matches!(self.guide.state(), State::Prepare | State::Walking);
+        *press == Press::Ready && !waits && self.guide.wake_at().is_some()
     }
 
     /// How long until the next deadline; while time stands still, a moment.
@@ -104,7 +105,7 @@ impl<'a> Led<'a> {
             Press::Ready | Press::Space | Press::Now if matches!(state, State::Prepare | State::Walking) => {
                 self.guide.ready(home, clock)
             }
-            Press::Space if matches!(state, State::Paused) => self.guide.go_on(home, clock),
+            Press::Space | Press::Ready if matches!(state, State::Paused) => self.guide.go_on(home, clock),
             Press::Space => return self.pause(),
             Press::Now => self.guide.go_on_now(home, clock),
             Press::Ready => Ok(Vec::new()),
@@ -145,7 +146,7 @@ impl<'a> Led<'a> {
         let result = self.guide.unwell(&mut self.home, &self.desk.clock);
         let stopped = result.is_ok();
         self.show_or_say(result)?;
-        if stopped && !self.json {
+        if stopped {
             self.hands.rest();
             stop_screen(self.desk, self.known, &self.home, Tier::RingToday)?;
         }
@@ -210,7 +211,7 @@ impl<'a> Led<'a> {
     }
 
     fn fewer(&mut self, done: Option<u16>) -> Result<(), Trouble> {
-        let between_sets = matches!(self.guide.state(), State::Resting | State::Prepare | State::Walking);
+        let between_sets = matches!(self.guide.state(), State::Resting | State::Prepare);
         let done = match (between_sets, done) {
             (false, _) => None,
             (true, Some(done)) => Some(done),

@@ -37,13 +37,20 @@ pub fn session(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
     let only = wishes.only.as_deref().map(item_id).transpose()?;
     let mut home = desk.open()?;
     let known = home.known()?;
-    home.check_session(only.as_ref(), &now(desk))?;
+    // Whoever tells of a warning sign is heard first; else nobody answers questions for nothing.
+    let told = wishes.signs.is_some();
+    if !told {
+        home.check_session(only.as_ref(), &now(desk))?;
+    }
     let before = home.before(only.as_ref(), &now(desk))?;
     if let Some(day) = before.confirm_date {
         confirm_date(desk, &mut home, day, wishes.today)?;
     }
     if let Some(code) = ask_before(desk, &mut home, &known, before.questions, wishes, by)? {
         return Ok(code);
+    }
+    if told {
+        home.check_session(only.as_ref(), &now(desk))?;
     }
     let goes_on = before.open_session.is_some() && only.is_none() && wants_to_go_on(desk, wishes)?;
     let guide =

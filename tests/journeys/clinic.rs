@@ -192,3 +192,40 @@ fn a_revision_carries_every_statement_on_and_a_lift_without_the_right_lifts_noth
     assert_eq!(later["precautions"], shown["precautions"]);
     assert_eq!(later["lifts_ignored"][0], "straight-leg-raise");
 }
+
+#[test]
+fn what_a_revoked_key_had_set_must_be_stated_again() {
+    let desk = Desk::with("hip");
+    let first = desk.sign_plan("plan.toml", "precautions.jws", "therapist", &["--out", "x.sendaluna"]);
+    assert!(first.status.success(), "{first:?}");
+    desk.done(&["key", "new", "--out", "second.key"]);
+    let list = std::fs::read_to_string(desk.path("signers.toml")).expect("there");
+    let revoked = list.replacen(
+        "key_file = \"surgeon.key.pub\"",
+        "key_file = \"surgeon.key.pub\"\nrevoked = 2026-01-01",
+        1,
+    );
+    let another = "\n[[signers]]\nid = \"second\"\nname = \"Dr Second\"\nrole = { en = \"surgeon\" }\n\
+                   key_file = \"second.key.pub\"\nfrom = 2020-01-01\nrights = [\"set-precautions\"]\n";
+    let number = revoked.replacen("number = 1", "number = 2", 1);
+    assert_ne!(number, revoked);
+    std::fs::write(desk.path("signers.toml"), number + another).expect("written");
+    desk.done(&["signers", "sign", "signers.toml", "--key", "clinic.key", "--out", "signers.jws"]);
+    std::fs::write(desk.path("none.toml"), "person = \"p-c3w8fz51nd9r0jya\"\nnone = true\n")
+        .expect("written");
+    desk.sign_statement("none", "second");
+    desk.fill("hip/plan-2.toml", "plan-2.toml");
+    let previous = ["--previous", "x.sendaluna", "--out", "y.sendaluna"];
+    let without = desk.sign_plan("plan-2.toml", "none.jws", "therapist", &previous);
+    assert_eq!(error_code(&without), "clinic-problems");
+    assert!(
+        json(&without)["check"]["problems"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .all(|p| p["code"] == "not-restated")
+    );
+    desk.sign_statement("precautions", "second");
+    let restated = desk.sign_plan("plan-2.toml", "precautions.jws", "therapist", &previous);
+    assert!(restated.status.success(), "{restated:?}");
+}

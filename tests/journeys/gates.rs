@@ -237,3 +237,14 @@ fn every_failure_has_a_code_of_its_own() {
     codes.dedup();
     assert_eq!(codes.len(), BedsideError::all().len());
 }
+
+#[test]
+fn a_fall_holds_by_the_clinics_date_even_where_it_is_later_already() {
+    let mut world = world();
+    world.plan.head.zone = "America/New_York".into();
+    let device = Device::with("Pacific/Kiritimati", &world, &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    // The 25th in Kiritimati, the 24th in New York: the gate that opens on the 25th stays shut.
+    home.set_back(SetBackKind::Fall, By::Patient, &at("2026-05-24T20:00:00Z")).expect("written");
+    assert_eq!(code(home.check_item(&id("raise"), &at("2026-05-26T08:00:00Z"))), "not-yet");
+}

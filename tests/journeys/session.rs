@@ -225,3 +225,25 @@ fn a_session_goes_on_without_what_a_newer_plan_no_longer_has() {
     let guide = home.go_on(By::Patient, &now).expect("goes on");
     assert_eq!(guide.items().count(), 0);
 }
+
+#[test]
+fn what_was_done_yesterday_does_not_make_today_too_soon() {
+    let device = Device::with("Europe/Berlin", &world(), &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    let now = at("2026-03-06T09:00:00Z");
+    home.did(&id("slide"), WhichDay::Yesterday, 2, 10, By::Patient, &now).expect("written");
+    assert_eq!(code(home.check_item(&id("slide"), &now)), "done");
+}
+
+#[test]
+fn no_plan_can_make_feeling_unwell_a_small_thing() {
+    let mut world = world();
+    let note =
+        serde_json::json!({ "id": "unwell", "tier": "note", "text": { "en": "New or worse: tired." } });
+    world.plan.warning_signs.push(serde_json::from_value(note).expect("the form"));
+    let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
+    let mut home = device.open();
+    let unwell = SignId::new("unwell").expect("an id");
+    let tier = home.answer_signs(&[unwell], By::Patient, &at("2026-03-05T09:00:00Z")).expect("answered");
+    assert_eq!(tier, Some(Tier::RingToday));
+}

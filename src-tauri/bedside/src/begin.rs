@@ -86,6 +86,7 @@ impl Bedside {
         for id in signs {
             let sign = of_plan.iter().find(|sign| sign.id == *id);
             let tier = match sign {
+                Some(sign) if id.as_str() == UNWELL => sign.tier.min(Tier::RingToday),
                 Some(sign) => sign.tier,
                 None if id.as_str() == UNWELL => Tier::RingToday,
                 None => return Err(BedsideError::NoSuchSign(id.to_string())),
@@ -93,16 +94,15 @@ impl Bedside {
             gravest = Some(gravest.map_or(tier, |known: Tier| known.min(tier)));
             set_back |= sign.is_some_and(|sign| sign.set_back);
         }
-        self.record(now, by, Body::SignsAnswered { signs: signs.to_vec(), gravest })?;
         let what = match gravest {
             Some(Tier::Emergency) => Some(SetBackKind::EmergencySign),
             _ if set_back => Some(SetBackKind::MarkedSign),
             _ => None,
         };
-        if let Some(what) = what {
-            let day = known.today(now.at).session_day;
-            self.record(now, by, Body::SetBack { what, day })?;
-        }
+        let day = known.today(now.at).gate_day;
+        let mut bodies = vec![Body::SignsAnswered { signs: signs.to_vec(), gravest }];
+        bodies.extend(what.map(|what| Body::SetBack { what, day }));
+        self.record_all(now, by, bodies)?;
         Ok(gravest)
     }
 
@@ -189,7 +189,9 @@ impl Bedside {
         let mut chosen = Vec::new();
         for id in open.items.iter().filter(wanted) {
             // What a newer plan no longer has, or what is shut by now, is not led.
-            chosen.extend(self.due_item(&known, id, now).ok().filter(|due| due.gate.is_open()));
+            chosen.extend(
+                self.due_item(&known, id, now).ok().filter(|due| due.gate.is_open() && !due.rests_today),
+            );
         }
         let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
         let runner = Runner::going_on(&arranged, |part, turn| {

@@ -439,6 +439,9 @@ pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>)
         let text = speaker.words.say("sign-unwell", &[]);
         SignView { sign, tier: Tier::RingToday, text }
     }));
+    for sign in signs.iter_mut().filter(|sign| sign.sign.as_str() == UNWELL) {
+        sign.tier = sign.tier.min(Tier::RingToday);
+    }
     signs.sort_by_key(|sign| sign.tier);
     let phone = [("phone", clinic.emergency_phone.as_str().into())];
     ContactsView {

@@ -96,11 +96,6 @@ impl Guide {
         self.stopped_as_told
     }
 
-    /// The last finished set, which can still be corrected.
-    pub fn last_set(&self) -> Option<&SetId> {
-        self.last_set.as_ref()
-    }
-
     /// Begins.
     pub fn start(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
         let cues = self.runner.start(clock.now().mono_ms)?;
@@ -126,7 +121,7 @@ impl Guide {
         Ok(self.runner.pause(clock.now().mono_ms)?)
     }
 
-    /// Goes on after a pause or an answer.
+    /// Goes on after a pause.
     pub fn go_on(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
         let cues = self.runner.go_on(clock.now().mono_ms)?;
@@ -228,7 +223,10 @@ impl Guide {
         let body = Body::PainAnswered { session: Some(self.session.clone()), pain };
         home.record(&clock.now(), self.by, body)?;
         let cues = match answer {
-            PainAnswer::GoOn | PainAnswer::Gently => self.go_on(home, clock)?,
+            PainAnswer::GoOn | PainAnswer::Gently => {
+                let cues = self.runner.answered(clock.now().mono_ms)?;
+                self.keep(home, clock, cues)?
+            }
             PainAnswer::Easier => self.easier(home, clock)?,
             PainAnswer::StopExercise => self.leave(home, clock, LeaveReason::Hurt)?,
             PainAnswer::StopToday => self.stop(home, clock, true)?,
@@ -236,12 +234,16 @@ impl Guide {
         Ok((answer, cues))
     }
 
-    /// "I feel unwell or dizzy": stops at once, for today, and says to ring.
+    /// "I feel unwell or dizzy": stops at once, for today, and says to ring. Written down at any
+    /// moment, even when there is nothing left to stop.
     pub fn unwell(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
-        let cues = self.stop(home, clock, true)?;
         let unwell = SignId::new(UNWELL).into_iter().collect::<Vec<_>>();
         home.answer_signs(&unwell, self.by, &clock.now())?;
-        Ok(cues)
+        self.stopped_as_told = true;
+        match self.stop(home, clock, true) {
+            Err(BedsideError::NotNow) => Ok(Vec::new()),
+            result => result,
+        }
     }
 
     /// Stops the session; as told, if a rule or a sign said so.

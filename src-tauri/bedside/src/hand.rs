@@ -45,7 +45,9 @@ impl Bedside {
         let set_back = known.state.set_back_since(known.standing.set_backs_released_until);
         let on = day.min(known.today(now.at).gate_day);
         let at = GateDay::held(on, known.plan.head().review_by, set_back);
-        let gate = known.gates(self.library()).item(item, &item.dose, &at);
+        let due = self.due_day(&known, now).items.into_iter().find(|due| due.item == *id);
+        let dose = due.map_or_else(|| item.dose.clone(), |due| due.dose);
+        let gate = known.gates(self.library()).item(item, &dose, &at);
         let against_gate = !gate.is_open();
         self.record(now, by, Body::DoneByHand { item: id.clone(), day, sets, each, against_gate })?;
         Ok(Written { day, against: Some(gate).filter(|_| against_gate) })
@@ -84,7 +86,7 @@ impl Bedside {
 
     /// Records a fall or a re-admission: nothing opens until the clinic releases it.
     pub fn set_back(&mut self, what: SetBackKind, by: By, now: &Now) -> Result<(), BedsideError> {
-        let day = self.known()?.today(now.at).session_day;
+        let day = self.known()?.today(now.at).gate_day;
         self.record(now, by, Body::SetBack { what, day })?;
         Ok(())
     }

@@ -10,7 +10,7 @@ use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Item;
 use sendaluna_core::precaution::{Accepted, Standing};
-use sendaluna_core::record::{Body, By, Event, State};
+use sendaluna_core::record::{Body, By, State};
 use sendaluna_exchange::receive::{Held, HeldPlan};
 use sendaluna_exchange::signers::SignersDoc;
 use sendaluna_store::{KeyPort, Store};
@@ -104,9 +104,19 @@ impl Bedside {
     }
 
     /// Records one event.
-    pub(crate) fn record(&mut self, now: &Now, by: By, body: Body) -> Result<Event, BedsideError> {
+    pub(crate) fn record(&mut self, now: &Now, by: By, body: Body) -> Result<(), BedsideError> {
+        self.record_all(now, by, vec![body])
+    }
+
+    /// Records events that belong together: all of them or none.
+    pub(crate) fn record_all(&mut self, now: &Now, by: By, bodies: Vec<Body>) -> Result<(), BedsideError> {
         let stamp = now.stamp(self.device.offset_s(now.at));
-        self.store.write(|w| Ok(w.append(stamp, by, body)?))
+        self.store.write(|w| {
+            for body in bodies {
+                w.append(stamp.clone(), by, body)?;
+            }
+            Ok(())
+        })
     }
 }
 

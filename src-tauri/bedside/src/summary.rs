@@ -2,7 +2,7 @@
 //! asked, so it is not in here.
 
 use chrono::NaiveDate;
-use sendaluna_core::calendar::date_in;
+use sendaluna_core::calendar::Today;
 use sendaluna_core::gate::{Gate, GateDay, Gates};
 use sendaluna_core::plan::doc::DayZero;
 use sendaluna_words::Words;
@@ -70,9 +70,12 @@ impl Bedside {
     pub fn summary(&self, words: &Words, offer: &Offer, now: &Now) -> SummaryView {
         let plan = offer.plan();
         let speaker = Speaker::new(words, Some(plan));
-        let today = date_in(self.device(), now.at);
-        let clinic_day = date_in(&clinic_zone(plan), now.at);
-        let at = GateDay::held(today.min(clinic_day), plan.head().review_by, None);
+        let days = Today::new(now.at, self.device(), &clinic_zone(plan));
+        let today = days.session_day;
+        let held = self.known_if_any().ok().flatten();
+        let released = offer.standing.set_backs_released_until;
+        let set_back = held.and_then(|known| known.state.set_back_since(released));
+        let at = GateDay::held(days.gate_day, plan.head().review_by, set_back);
         let gates = Gates { plan, library: self.library(), standing: &offer.standing, tightened: &[] };
         let not_yet = |item: &sendaluna_core::plan::doc::Item| match gates.item(item, &item.dose, &at) {
             Gate::Open => None,

@@ -76,7 +76,7 @@ fn own_problems(doc: &PlanDoc, library: &Library, statements: &[Accepted]) -> Ve
         p.add("head.person", "person-differs", vec![]);
     }
     check_statements(&mut p, doc, library, statements);
-    if !statements.iter().any(|s| s.may_set && (s.doc.none || !s.doc.precautions.is_empty())) {
+    if !statements.iter().any(Accepted::has_looked) {
         p.add("statements", "statement-none", vec![]);
     }
     p.into_found()

@@ -5,9 +5,11 @@ use std::path::Path;
 use chrono::{DateTime, SubsecRound, Utc};
 use sendaluna_authority::{SecretKey, sign};
 use sendaluna_core::digest::Digest;
+use sendaluna_core::ids::PrecautionId;
 use sendaluna_core::library::Library;
 use sendaluna_core::plan::doc::PlanDoc;
 use sendaluna_core::precaution::{Accepted, problems};
+use sendaluna_core::problem::Problem;
 use sendaluna_exchange::file::PlanFile;
 use sendaluna_exchange::letter::LetterCode;
 use sendaluna_exchange::receive::{Received, read_statement, receive};
@@ -65,8 +67,7 @@ pub fn sign_statement(
     }
     let signer = signer(signers, key)?;
     signer.check(doc.issued_at, now.date_naive())?;
-    let sets = doc.none || !doc.precautions.is_empty() || !doc.movements_seen.is_empty();
-    if sets && !signer.may(Right::SetPrecautions) {
+    if doc.sets() && !signer.may(Right::SetPrecautions) {
         return Err(ClinicError::NoRight(signer.name.clone()));
     }
     let lifts_without_right = if signer.may(Right::LiftPrecautions) { 0 } else { doc.lifts.len() };
@@ -90,6 +91,9 @@ pub struct Ground {
     /// Statements that the plan is to rest on: those of the file before are carried on, so that a new
     /// device knows what the old one knew.
     pub statements: Vec<(Accepted, String)>,
+    /// Precautions of the file before whose signer the list no longer trusts, and that nobody has
+    /// stated again: a new device would not know them.
+    pub not_carried: Vec<PrecautionId>,
     /// The file that the plan supersedes.
     pub previous: Option<Received>,
 }
@@ -109,21 +113,33 @@ impl Ground {
         };
         let statements = statements.into_iter().map(read).collect::<Result<Vec<_>, _>>()?;
         let previous = previous.map(|bytes| open(&bytes, now)).transpose()?;
-        let carried = previous.iter().flat_map(|previous| &previous.statements);
-        let mut all: Vec<(Accepted, String)> =
-            carried.map(|(accepted, part)| (accepted.clone(), part.text.clone())).collect();
+        let mut all: Vec<(Accepted, String)> = Vec::new();
+        let mut not_carried = Vec::new();
+        for (accepted, part) in previous.iter().flat_map(|previous| &previous.statements) {
+            match read(part.text.clone()) {
+                Ok(statement) => all.push(statement),
+                Err(_) => not_carried.extend(accepted.doc.precautions.iter().map(|p| p.id.clone())),
+            }
+        }
         for statement in statements {
             if !all.iter().any(|(known, _)| known.digest == statement.0.digest) {
                 all.push(statement);
             }
         }
-        Ok(Self { signers, signers_part, statements: all, previous })
+        not_carried.retain(|id| !all.iter().any(|(s, _)| s.doc.precautions.iter().any(|p| p.id == *id)));
+        Ok(Self { signers, signers_part, statements: all, not_carried, previous })
     }
 
     /// Checks a plan.
     pub fn check(&self, doc: &PlanDoc, library: &Library) -> CheckReport {
         let statements: Vec<_> = self.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
-        check(doc, library, &statements)
+        let mut report = check(doc, library, &statements);
+        report.problems.extend(self.not_carried.iter().map(|id| Problem {
+            code: "not-restated",
+            place: "precautions".into(),
+            args: vec![("id", id.to_string())],
+        }));
+        report
     }
 
     /// Fills, checks and signs a plan. The finished file is received as a patient's program would

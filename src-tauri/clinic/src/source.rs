@@ -4,7 +4,7 @@
 
 use std::path::{Path, PathBuf};
 
-use chrono::{DateTime, Days, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use schemars::JsonSchema;
 use sendaluna_core::calendar::last_day_of_week;
 use sendaluna_core::digest::Digest;
@@ -275,7 +275,7 @@ fn absolute_end(end: EndSource, episode: &Episode) -> End {
             week: Some(week),
         }),
         EndSource::UntilLifted { not_before_end_of_week: week, not_before } => {
-            let after_week = zero.zip(week).map(|(zero, week)| last_day_of_week(zero, week) + Days::new(1));
+            let after_week = zero.zip(week).and_then(|(zero, week)| last_day_of_week(zero, week).succ_opt());
             End::UntilLifted { not_before: not_before.max(after_week), week }
         }
     }

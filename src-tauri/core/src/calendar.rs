@@ -95,8 +95,6 @@ pub struct History {
     pub rests: BTreeMap<ItemId, NaiveDate>,
     /// Times of care, by care item and day.
     pub care: BTreeMap<CareId, BTreeMap<NaiveDate, u16>>,
-    /// The latest day with a session of any kind.
-    pub last_session: Option<NaiveDate>,
     /// The latest day on which the patient spoke to the clinic.
     pub spoke: Option<NaiveDate>,
 }
@@ -105,6 +103,11 @@ impl History {
     /// Times an item was done on a day.
     pub fn times(&self, item: &ItemId, day: NaiveDate) -> u16 {
         self.done.get(item).and_then(|days| days.get(&day)).copied().unwrap_or(0)
+    }
+
+    /// The latest day before this one on which anything was done.
+    fn last_day_before(&self, day: NaiveDate) -> Option<NaiveDate> {
+        self.done.values().filter_map(|days| days.range(..day).next_back()).map(|(on, _)| *on).max()
     }
 
     /// Days in a span on which an item was done.
@@ -284,11 +287,12 @@ fn care_due(plan: &Plan, plan_day: NaiveDate, day: NaiveDate, over: bool, histor
     plan.doc().care.iter().filter(holds).map(due).collect()
 }
 
-/// How long there was no session. A talk with the clinic since then takes the place of "ring first".
+/// How long there was no session before this day: the first day back counts as one, whatever was
+/// done on it so far. A talk with the clinic since then takes the place of "ring first".
 fn away(plan: &Plan, day: NaiveDate, history: &History) -> Away {
     let rule = &plan.doc().return_dose;
     let days_since = |on: Option<NaiveDate>| on.map(|on| (day - on).num_days());
-    let gap = days_since(history.last_session).unwrap_or(0);
+    let gap = days_since(history.last_day_before(day)).unwrap_or(0);
     let silent = days_since(history.spoke).map_or(gap, |since| since.min(gap));
     if silent >= i64::from(rule.ring_after_days) {
         Away::RingFirst

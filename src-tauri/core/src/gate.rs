@@ -6,7 +6,7 @@
 use chrono::NaiveDate;
 
 use crate::facts::Performed;
-use crate::ids::{ItemId, MovementId, PrecautionId};
+use crate::ids::{ItemId, MovementId};
 use crate::library::{Found, Library};
 use crate::plan::Plan;
 use crate::plan::doc::{Dose, Item};
@@ -245,18 +245,6 @@ pub fn day_rules(standing: &Standing, at: &GateDay, review_by: NaiveDate) -> Vec
             precaution: p.precaution.clone(),
             set_by: p.set_by.clone(),
             opens: p.opens.filter(|day| *day <= review_by && at.stands_still().is_none()),
-        })
-        .collect()
-}
-
-/// The precautions behind a gate, by id.
-pub fn precautions_of(not_yet: &NotYet) -> Vec<&PrecautionId> {
-    not_yet
-        .reasons
-        .iter()
-        .filter_map(|reason| match &reason.cause {
-            Cause::Precaution { precaution, .. } => Some(&precaution.id),
-            _ => None,
         })
         .collect()
 }

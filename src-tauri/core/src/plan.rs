@@ -70,7 +70,7 @@ impl Plan {
 }
 
 impl PlanDoc {
-    /// The first day of the earliest stage whose episode has a day 0, or of day 0 itself.
+    /// The earliest day 0 that is known.
     pub fn first_day(&self) -> Option<NaiveDate> {
         self.episodes.iter().filter_map(|e| e.day_zero.date()).min()
     }

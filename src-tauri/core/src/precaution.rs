@@ -47,6 +47,13 @@ pub struct StatementDoc {
     pub releases_set_backs_until: Option<DateTime<Utc>>,
 }
 
+impl StatementDoc {
+    /// Whether it says something that only a holder of the right to set may say.
+    pub fn sets(&self) -> bool {
+        self.none || !self.precautions.is_empty() || !self.movements_seen.is_empty()
+    }
+}
+
 /// One precaution. Its content never changes under its id.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -325,6 +332,13 @@ pub struct Accepted {
     pub may_lift: bool,
     /// What it says.
     pub doc: StatementDoc,
+}
+
+impl Accepted {
+    /// Whether someone who may set precautions has looked, and set some or said "none".
+    pub fn has_looked(&self) -> bool {
+        self.may_set && (self.doc.none || !self.doc.precautions.is_empty())
+    }
 }
 
 /// A precaution in force, and who set it.

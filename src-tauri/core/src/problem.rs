@@ -54,6 +54,7 @@ impl Problems {
         "statement-none",
         "other-format",
         "precaution-changed",
+        "not-restated",
         "unknown-family",
         "not-a-number",
     ];

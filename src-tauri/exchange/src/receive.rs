@@ -153,8 +153,7 @@ pub fn read_statement(
     let signer = signer_of(&unverified, signers)?;
     let doc: StatementDoc = unverified.verify(&signer.key)?;
     signer.check(doc.issued_at, today)?;
-    let sets = doc.none || !doc.precautions.is_empty() || !doc.movements_seen.is_empty();
-    if sets && !signer.may(Right::SetPrecautions) {
+    if doc.sets() && !signer.may(Right::SetPrecautions) {
         return Err(Refusal::SignerWithoutRight(signer.name.clone()));
     }
     if let Some(problem) = problems(&doc).first() {
@@ -207,8 +206,7 @@ fn check_rests_on(
     if carried != doc.statements {
         return Err(Refusal::StatementExtra);
     }
-    let has_looked = |(s, _): &(Accepted, Part)| s.may_set && (s.doc.none || !s.doc.precautions.is_empty());
-    if !statements.iter().any(has_looked) {
+    if !statements.iter().any(|(statement, _)| statement.has_looked()) {
         return Err(Refusal::NoStatement);
     }
     if doc.head.least_signers.is_some_and(|least| signers.number < least) {

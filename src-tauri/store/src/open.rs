@@ -2,7 +2,7 @@
 
 use std::fs::{File, OpenOptions, TryLockError};
 use std::io::Write;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
 use sendaluna_core::record::{Body, By, Event, Stamp, read_chain};
@@ -20,7 +20,6 @@ pub struct Store {
     db: Connection,
     /// Held while this program may write.
     writer: Option<File>,
-    folder: PathBuf,
 }
 
 impl Store {
@@ -44,7 +43,7 @@ impl Store {
         set_up(&db)?;
         migrations::run(&mut db, &path, all)?;
         mark_made(&writer)?;
-        Ok(Self { db, writer: Some(writer), folder: folder.to_path_buf() })
+        Ok(Self { db, writer: Some(writer) })
     }
 
     /// Opens the record for reading, beside a program that may be writing; `None` if there is none.
@@ -68,12 +67,7 @@ impl Store {
             drop(db);
             return Self::open(folder, keys).map(Some);
         }
-        Ok(Some(Self { db, writer: None, folder: folder.to_path_buf() }))
-    }
-
-    /// The data folder.
-    pub fn folder(&self) -> &Path {
-        &self.folder
+        Ok(Some(Self { db, writer: None }))
     }
 
     /// The one gate for writes: everything in it is written, or nothing.
@@ -128,7 +122,7 @@ impl Store {
 #[cfg(test)]
 pub(crate) fn tests_look_without_writing(folder: &Path, keys: &dyn KeyPort) -> Result<Store, StoreError> {
     let db = look_without_writing(folder, &keys.existing(folder)?)?;
-    Ok(Store { db, writer: None, folder: folder.to_path_buf() })
+    Ok(Store { db, writer: None })
 }
 
 #[cfg(test)]

@@ -20,7 +20,6 @@ fn done(days: &[(&str, &str, u16)]) -> History {
     for (id, day, times) in days {
         let id = ItemId::new(*id).expect("an id");
         history.done.entry(id).or_default().insert(date(day), *times);
-        history.last_session = history.last_session.max(Some(date(day)));
     }
     history
 }
@@ -138,6 +137,9 @@ fn after_days_without_a_session_the_return_dose_applies() {
     assert_eq!((six.away, sets(&six)), (Away::No, 2));
     let seven = due_on("2026-03-16", &last("2026-03-09"));
     assert_eq!((seven.away, sets(&seven)), (Away::Restart, 1));
+    let first_day_back = done(&[("pump", "2026-03-09", 1), ("pump", "2026-03-16", 1)]);
+    let still_back = due_on("2026-03-16", &first_day_back);
+    assert_eq!((still_back.away, sets(&still_back)), (Away::Restart, 1), "also after the first set");
     let fourteen = due_on("2026-03-23", &last("2026-03-09"));
     assert_eq!(fourteen.away, Away::RingFirst);
     let spoke = History { spoke: Some(date("2026-03-22")), ..last("2026-03-09") };

@@ -163,13 +163,11 @@ fn reach(
         .max_by_key(|r| r.1)
 }
 
+/// Whether a joint goes beyond a limit; one of which a movement says nothing rests at neutral.
 fn is_beyond(performed: &Performed, side: Side, range: &RangeOver) -> bool {
-    performed
-        .ranges
-        .iter()
-        .filter(|r| r.side == side)
-        .filter_map(|r| r.reach_tenths(range.joint, range.motion))
-        .any(|reach| reach > tenths(range.over_deg))
+    let reaches = performed.ranges.iter().filter(|r| r.side == side);
+    let reach = reaches.filter_map(|r| r.reach_tenths(range.joint, range.motion)).max();
+    reach.unwrap_or(0) > tenths(range.over_deg)
 }
 
 fn is_in(performed: &Performed, side: PrecautionSide, not: ForbiddenPosition) -> bool {

@@ -78,6 +78,10 @@ fn ranges_together_are_shut_only_together() {
     assert!(breaks(both(40.0, 20.0), &clam));
     assert!(!breaks(both(50.0, 20.0), &clam));
     assert!(!breaks(both(40.0, 40.0), &clam));
+    assert!(
+        breaks(both(-10.0, -10.0), &left("ankle-pump")),
+        "a joint that is not mentioned rests at neutral"
+    );
 }
 
 #[test]

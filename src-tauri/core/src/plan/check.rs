@@ -6,8 +6,8 @@ use crate::bounds;
 use crate::ids::{EpisodeId, ItemId};
 use crate::plan::FORMAT;
 use crate::plan::doc::{
-    CareItem, Dose, Episode, Graded, Head, HomeTest, Item, Load, OwnMovement, PainRule, PlanDoc, Stage, Tier,
-    When,
+    CareItem, Dose, Episode, Graded, Grows, Head, HomeTest, Item, Load, OwnMovement, PainRule, PlanDoc,
+    Stage, Tier, When,
 };
 use crate::problem::{Problem, Problems};
 use crate::text::{Lang, Text};
@@ -202,9 +202,18 @@ fn check_item(p: &mut Problems, doc: &PlanDoc, item: &Item) {
     if let Some(ramp) = &item.ramp {
         p.within("ramp", |p| {
             p.bound("every_days", &bounds::EVERY_DAYS, ramp.every_days);
-            for (field, value) in [("start", ramp.start), ("step", ramp.step), ("cap", ramp.cap)] {
-                p.bound(field, &bounds::REPETITIONS, value);
+            let (bound, given) = match ramp.grows {
+                Grows::Sets => (bounds::SETS, true),
+                Grows::Repetitions => (bounds::REPETITIONS, item.dose.repetitions.is_some()),
+                Grows::HoldS => (bounds::HOLD_S, item.dose.tempo.is_some()),
+                Grows::Minutes => (bounds::MINUTES, item.dose.minutes.is_some()),
+            };
+            if !given {
+                p.add("grows", "missing", vec![]);
             }
+            p.bound("start", &bound, ramp.start);
+            p.bound("cap", &bound, ramp.cap);
+            p.bound("step", &bounds::Bound { least: 1.0, ..bound }, ramp.step);
             if ramp.start > ramp.cap {
                 p.add("cap", "counts-reversed", vec![]);
             }

@@ -153,7 +153,7 @@ impl State {
                 let on = self.item_day(item, *day);
                 on.remembered += 1;
                 on.against_gate |= against_gate;
-                self.count_time(item, *day, event.stamp.at);
+                self.count_time(item, *day, &event.stamp);
             }
             Body::CareDone { care } => {
                 let days = self.history.care.entry(care.care.clone()).or_default();
@@ -188,12 +188,14 @@ impl State {
         self.items.entry(item.clone()).or_default().entry(day).or_default()
     }
 
-    fn count_time(&mut self, item: &ItemId, day: NaiveDate, at: DateTime<Utc>) {
+    /// Counts a time done. What was done on another day says nothing of when it was last done.
+    fn count_time(&mut self, item: &ItemId, day: NaiveDate, stamp: &Stamp) {
         let days = self.history.done.entry(item.clone()).or_default();
         *days.entry(day).or_default() += 1;
-        let last = self.history.last_done.entry(item.clone()).or_insert(at);
-        *last = (*last).max(at);
-        self.history.last_session = self.history.last_session.max(Some(day));
+        if day == stamp.day() {
+            let last = self.history.last_done.entry(item.clone()).or_insert(stamp.at);
+            *last = (*last).max(stamp.at);
+        }
     }
 
     fn session_started(&mut self, id: &SessionId, items: &[ItemId], day: NaiveDate) {
@@ -232,6 +234,9 @@ impl State {
     fn pain_answered(&mut self, event: &Event, pain: &Pain) {
         let day = event.stamp.day();
         self.pain.push((day, pain.clone()));
+        if let (PainAnswer::StopExercise, Some(item)) = (pain.answer, &pain.item) {
+            self.history.rests.insert(item.clone(), day);
+        }
         if pain.answer == PainAnswer::StopToday {
             self.stopped(event, Some(Tier::RingToday));
         }
@@ -248,7 +253,7 @@ impl State {
         });
         if let Some(day) = session_day {
             self.item_day(item, day).counted += 1;
-            self.count_time(item, day, event.stamp.at);
+            self.count_time(item, day, &event.stamp);
         }
     }
 

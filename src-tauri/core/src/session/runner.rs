@@ -167,7 +167,9 @@ impl Runner {
         let mut happened = Vec::new();
         let Some(deadline) = self.wake_at() else { return happened };
         if ms(now_ms) - ms(deadline) > LATE_MS {
-            let offset_ms = self.next_cue_at();
+            // From the last thing that happened: what was slept through was not done.
+            let last = self.next.checked_sub(1).map(|last| self.script.cues[last].at_ms);
+            let offset_ms = last.unwrap_or_else(|| self.next_cue_at());
             self.clock = Clock::Halted { asking: false, from: From::Running { offset_ms } };
             return vec![Cue::LostTime];
         }
@@ -187,20 +189,35 @@ impl Runner {
         self.halt(now_ms, true)
     }
 
-    /// Goes on after a pause or an answer, from the start of the repetition that was under way.
+    /// Goes on after a pause, from the start of the repetition that was under way. Not while
+    /// something hurts and there is no answer yet.
     pub fn go_on(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
-        let Clock::Halted { from, .. } = self.clock else { return Err(NotNow(self.state())) };
+        match self.clock {
+            Clock::Halted { asking: false, from } => Ok(self.resume(now_ms, from)),
+            _ => Err(NotNow(self.state())),
+        }
+    }
+
+    /// Goes on after the answer to "this hurts", likewise.
+    pub fn answered(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
+        match self.clock {
+            Clock::Halted { asking: true, from } => Ok(self.resume(now_ms, from)),
+            _ => Err(NotNow(self.state())),
+        }
+    }
+
+    fn resume(&mut self, now_ms: u64, from: From) -> Vec<Cue> {
         match from {
             From::Waiting(wait) => {
                 self.clock = Clock::Waiting(wait);
-                Ok(Vec::new())
+                Vec::new()
             }
             From::Running { offset_ms } => {
                 let (next, base_ms) = self.where_to_go_on(offset_ms);
                 self.next = next;
                 let lead_ms = 1000 * i64::from(GOING_ON_S);
                 self.clock = Clock::Running { zero_ms: ms(now_ms) + lead_ms - ms(base_ms) };
-                Ok(vec![Cue::GoingOn { seconds: GOING_ON_S }])
+                vec![Cue::GoingOn { seconds: GOING_ON_S }]
             }
         }
     }
@@ -222,8 +239,10 @@ impl Runner {
 
     /// Ends the present set with what was done of it; not possible before its first repetition.
     pub fn end_set(&mut self) -> Result<Vec<Cue>, NotNow> {
-        let in_set =
-            matches!(self.clock, Clock::Running { .. } | Clock::Halted { from: From::Running { .. }, .. });
+        let in_set = matches!(
+            self.clock,
+            Clock::Running { .. } | Clock::Halted { asking: false, from: From::Running { .. } }
+        );
         let is_end = |cue: &TimedCue| matches!(cue.cue, Cue::SetDone { .. });
         match self.script.cues[self.next..].iter().position(is_end) {
             Some(skip) if in_set && self.courses_done() > 0 => {

@@ -162,8 +162,9 @@ fn early_wakes_do_nothing_and_a_late_one_pauses() {
     assert_eq!(runner.wake(10_001), [Cue::LostTime]);
     assert_eq!(runner.state(), State::Paused);
     assert_eq!(runner.wake_at(), None);
+    // Getting ready had eight seconds, none of which was surely there.
     assert_eq!(runner.go_on(60_000), Ok(vec![Cue::GoingOn { seconds: 3 }]));
-    assert_eq!(runner.wake_at(), Some(63_000));
+    assert_eq!(runner.wake_at(), Some(71_000));
 }
 
 #[test]
@@ -223,7 +224,8 @@ fn this_hurts_stops_the_clock_at_once_and_in_any_wait() {
     runner.wake(8_000);
     runner.hurts(9_000).expect("even while getting ready");
     assert_eq!((runner.state(), runner.wake_at()), (State::Asking, None));
-    runner.go_on(20_000).expect("answered");
+    assert_eq!(runner.go_on(20_000), Err(NotNow(State::Asking)), "there is no answer yet");
+    runner.answered(20_000).expect("answered");
     assert_eq!(runner.state(), State::Prepare);
     runner.ready(20_000).expect("waits");
     runner.pause(20_500).expect("runs");
@@ -311,7 +313,8 @@ proptest! {
                 Act::Wake => match runner.state() {
                     State::Prepare | State::Walking => runner.ready(now),
                     State::Saving => runner.saved(now),
-                    State::Paused | State::Asking => runner.go_on(now),
+                    State::Paused => runner.go_on(now),
+                    State::Asking => runner.answered(now),
                     _ => {
                         now = runner.wake_at().unwrap_or(now);
                         Ok(runner.wake(now))
