@@ -33,6 +33,7 @@ times-as-needed = When you need it, { $most ->
    *[other] { $done } done today.
 }
 times-again-from = Again from { $time }.
+times-rests-today = Left for today, because it hurt.
 times-not-today = Not asked for today.
 
 gate-open = You may do this.

@@ -35,6 +35,7 @@ times-as-needed = Cuando lo necesite, { $most ->
    *[other] Hoy lo ha hecho { $done } veces.
 }
 times-again-from = Otra vez a partir de las { $time }.
+times-rests-today = Por hoy se deja, porque le dolía.
 times-not-today = Hoy no le toca.
 
 gate-open = Puede hacer esto.

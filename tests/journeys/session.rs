@@ -184,6 +184,11 @@ fn what_hurt_is_left_for_the_day_and_offered_again_the_next() {
     guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
     assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "nothing-due");
     assert_eq!(code(home.check_item(&id("slide"), &clock.now())), "rests-today");
+    let english = Words::new(["en"]);
+    let due = home.day(&english, &clock.now()).expect("a plan");
+    assert_eq!(due.due[0].times_said, "Left for today, because it hurt.");
+    let gates = home.gates(&english, &clock.now()).expect("a plan");
+    assert_eq!(gates.items[0].gate.said, "Left for today, because it hurt.");
     assert_eq!(code(home.check_item(&id("slide"), &at("2026-03-06T09:00:00Z"))), "done");
 }
 

@@ -353,6 +353,11 @@ impl View<'_> {
             let time = self.known.local_time(from).format("%H:%M").to_string();
             times_said = format!("{times_said} {}", words.say("times-again-from", &[("time", time.into())]));
         }
+        let mut gate = self.gate(&due.gate);
+        if due.rests_today && gate.open {
+            times_said = words.say("times-rests-today", &[]);
+            gate.said.clone_from(&times_said);
+        }
         ItemView {
             item: item.id.clone(),
             name: self.speaker.name(library, plan, &item.movement),
@@ -363,7 +368,7 @@ impl View<'_> {
             times_said,
             beside_you: item.beside_you,
             note: item.note.as_ref().map(|note| self.speaker.text(note)),
-            gate: self.gate(&due.gate),
+            gate,
         }
     }
 

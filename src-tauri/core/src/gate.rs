@@ -109,6 +109,8 @@ pub enum Cause {
     MovementUnknown(MovementId),
     /// The clinic's own movement, not yet seen by someone who may set precautions.
     MovementNotSeen,
+    /// The plan's day stands still, so that what would have opened has not.
+    StandsStill(Standstill),
     /// The patient was told to stop it.
     Tightened {
         /// Since when.
@@ -118,9 +120,16 @@ pub enum Cause {
 
 impl Gate {
     /// From the reasons that hold.
-    fn from_reasons(reasons: Vec<Reason>, at: &GateDay, review_by: NaiveDate) -> Self {
+    fn from_reasons(mut reasons: Vec<Reason>, at: &GateDay, review_by: NaiveDate) -> Self {
         if reasons.is_empty() {
             return Self::Open;
+        }
+        if let Some(why) = at.stands_still() {
+            // A day that has passed without opening anything would only mislead.
+            for reason in &mut reasons {
+                reason.opens = None;
+            }
+            reasons.insert(0, Reason { cause: Cause::StandsStill(why), opens: None });
         }
         let latest = reasons.iter().map(|r| r.opens).collect::<Option<Vec<_>>>();
         let opens = latest

@@ -262,6 +262,12 @@ fn while_the_plans_day_stands_still_nothing_opens() {
         Gate::Open => false,
     };
     assert!(shut(&GateDay::held(date("2026-06-01"), review, None)));
+    let Gate::NotYet(held) = gate_of(&standing, "slide", &GateDay::held(date("2026-06-01"), review, None))
+    else {
+        panic!("shut")
+    };
+    assert_eq!(held.reasons[0].cause, Cause::StandsStill(Standstill::PastReview));
+    assert!(held.reasons.iter().all(|reason| reason.opens.is_none()), "no day that has passed");
     assert!(!shut(&GateDay::held(date("2026-06-01"), date("2026-06-01"), None)));
     let set_back = GateDay::held(date("2026-06-01"), date("2026-06-14"), Some(date("2026-05-10")));
     assert_eq!(set_back.stands_still(), Some(Standstill::SetBack));
