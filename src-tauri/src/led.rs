@@ -67,8 +67,7 @@ impl<'a> Led<'a> {
     }
 
     fn must_wait(&self, press: &Press) -> bool {
-        let waits = matches!(self.guide.state(), State::Prepare | State::Walking);
-        *press == Press::Ready && !waits && self.guide.wake_at().is_some()
+        *press == Press::Ready && !self.guide.is_ready_welcome() && self.guide.wake_at().is_some()
     }
 
     /// How long until the next deadline; while time stands still, a moment.
@@ -102,7 +101,7 @@ impl<'a> Led<'a> {
         let (home, clock) = (&mut self.home, &self.desk.clock);
         let state = self.guide.state();
         let result = match press {
-            Press::Ready | Press::Space | Press::Now if matches!(state, State::Prepare | State::Walking) => {
+            Press::Ready | Press::Space | Press::Now if self.guide.is_ready_welcome() => {
                 self.guide.ready(home, clock)
             }
             Press::Space | Press::Ready if matches!(state, State::Paused) => self.guide.go_on(home, clock),

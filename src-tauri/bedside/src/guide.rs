@@ -55,6 +55,11 @@ impl Guide {
         self.runner.state()
     }
 
+    /// Whether it waits for "ready", or will next.
+    pub fn is_ready_welcome(&self) -> bool {
+        matches!(self.state(), State::Prepare | State::Walking) || self.runner.is_getting_ready()
+    }
+
     /// When it must be woken next, in ms of [`Now::mono_ms`].
     pub fn wake_at(&self) -> Option<u64> {
         self.runner.wake_at()

@@ -146,13 +146,24 @@ impl Runner {
         self.script.length_ms.saturating_sub(offset)
     }
 
+    /// Whether it will wait for "ready" next: whoever says so early need not wait for the question.
+    pub fn is_getting_ready(&self) -> bool {
+        let next = self.script.cues.get(self.next).map(|timed| &timed.cue);
+        self.state() == State::Resting && matches!(next, Some(Cue::AwaitReady { .. }))
+    }
+
     /// Begins.
     pub fn start(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
         self.leave_wait(now_ms, Wait::Start)
     }
 
-    /// The patient is in position, or has walked the steps.
+    /// The patient is in position, perhaps before being asked, or has walked the steps.
     pub fn ready(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
+        if self.is_getting_ready() {
+            let mut cues = self.go_on_now(now_ms)?;
+            cues.extend(self.leave_wait(now_ms, Wait::Ready)?);
+            return Ok(cues);
+        }
         let wait = if self.clock == Clock::Waiting(Wait::Steps) { Wait::Steps } else { Wait::Ready };
         self.leave_wait(now_ms, wait)
     }

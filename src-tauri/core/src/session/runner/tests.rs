@@ -155,6 +155,17 @@ fn lying_comes_before_standing_where_the_clinic_leaves_it_open() {
 }
 
 #[test]
+fn whoever_is_ready_early_need_not_wait_for_the_question() {
+    let mut runner = Runner::new(&arranged(&["slide"]));
+    runner.start(0).expect("not begun");
+    assert!(runner.is_getting_ready());
+    let cues = runner.ready(2_000).expect("while getting ready");
+    assert!(matches!(cues[..], [Cue::AwaitReady { .. }, Cue::CountIn { left: 3 }]), "{cues:?}");
+    assert_eq!(runner.wake_at(), Some(3_000));
+    assert_eq!(runner.ready(2_500), Err(NotNow(State::Running)));
+}
+
+#[test]
 fn early_wakes_do_nothing_and_a_late_one_pauses() {
     let mut runner = Runner::new(&arranged(&["slide"]));
     runner.start(0).expect("not begun");
