@@ -61,8 +61,8 @@ lift-ignored = Not opened: { $why } { $by } is not allowed to lift this. { $who 
    *[other] Set by { $who }.
 }
 
-notice-past-review = Your clinic was to look at your plan by now. Nothing new opens until they have. Ring them.
-notice-set-back = You had a fall or a set-back. Nothing new opens until your clinic says so. Ring them.
+reason-past-review = Your clinic was to look at your plan by now. Nothing new opens until they have. Ring them.
+reason-set-back = You had a fall or a set-back. Nothing new opens until your clinic says so. Ring them.
 notice-must-ring = Your last answers said: ring the clinic. When you have spoken to them, say so here.
 notice-clock = The clock on this device has changed suddenly. You will be asked for the date before the next session.
 notice-restart = You had a break of some days. The first session back is smaller, as your clinic wrote it.

@@ -63,8 +63,8 @@ lift-ignored = No se ha abierto: { $why } { $by } no tiene permiso para retirar 
    *[other] La indicó { $who }.
 }
 
-notice-past-review = Ya pasó el día en que su clínica tenía que revisar su plan. No se abre nada nuevo hasta que lo revise. Llame a su clínica.
-notice-set-back = Tuvo una caída o un contratiempo. No se abre nada nuevo hasta que su clínica lo diga. Llame a su clínica.
+reason-past-review = Ya pasó el día en que su clínica tenía que revisar su plan. No se abre nada nuevo hasta que lo revise. Llame a su clínica.
+reason-set-back = Tuvo una caída o un contratiempo. No se abre nada nuevo hasta que su clínica lo diga. Llame a su clínica.
 notice-must-ring = Sus últimas respuestas dicen: llame a la clínica. Cuando haya hablado con la clínica, dígalo aquí.
 notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le preguntará la fecha de hoy.
 notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.

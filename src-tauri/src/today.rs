@@ -82,7 +82,7 @@ pub fn set_back(desk: &Desk, what: SetBack) -> Result<u8, Trouble> {
     };
     let mut home = desk.open()?;
     home.set_back(what, By::Patient, &now(desk))?;
-    let text = format!("{}\n{}", desk.say("notice-set-back", &[]), desk.say("caution-nobody-sees", &[]));
+    let text = format!("{}\n{}", desk.say("reason-set-back", &[]), desk.say("caution-nobody-sees", &[]));
     desk.answer(&text, &json!({ "set_back": true, "said": text }));
     Ok(0)
 }

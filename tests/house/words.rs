@@ -6,6 +6,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternEl
 use sendaluna_bedside::BedsideError;
 use sendaluna_clinic::ClinicError;
 use sendaluna_core::Coded;
+use sendaluna_core::gate::Cause;
 use sendaluna_core::library::Library;
 use sendaluna_core::problem::Problems;
 use sendaluna_exchange::refusal::Refusal;
@@ -106,6 +107,7 @@ fn made_ids() -> BTreeSet<String> {
             ["name", "set-up", "how", "faults"].map(|what| format!("movement-{}-{what}", movement.id)),
         );
     }
+    ids.extend(Cause::CODES.iter().map(|code| format!("reason-{code}")));
     for name in ["hip", "knee", "ankle", "shoulder", "elbow", "trunk"] {
         ids.insert(format!("joint-{name}"));
     }

@@ -5,7 +5,7 @@ use chrono::NaiveDate;
 use sendaluna_core::calendar::{Away, DueItem, EpisodeDay};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
 use sendaluna_core::ids::{CareId, ItemId, PrecautionId, SignId};
-use sendaluna_core::plan::doc::{Item, Tier};
+use sendaluna_core::plan::doc::{Dose, Item, Tier};
 use sendaluna_core::precaution::End;
 use sendaluna_core::session::{arrange, closed_length_ms};
 use sendaluna_words::Words;
@@ -279,8 +279,8 @@ impl View<'_> {
     fn notices_of(&self, away: Away, over: bool) -> Vec<String> {
         let words = self.speaker.words;
         let stands_still = self.known.gate_day(self.now.at).stands_still().map(|why| match why {
-            Standstill::PastReview => "notice-past-review",
-            Standstill::SetBack => "notice-set-back",
+            Standstill::PastReview => "reason-past-review",
+            Standstill::SetBack => "reason-set-back",
         });
         let away = match away {
             Away::No => None,
@@ -299,48 +299,22 @@ impl View<'_> {
 
     fn due_item(&self, due: &DueItem) -> Option<ItemView> {
         let item = self.known.plan.item(&due.item)?;
-        Some(self.item(item, due))
+        Some(self.item_of_today(item, due))
     }
 
     /// Every item of the plan: with today's dose if it is of today, else with its own.
     fn all_items(&self) -> Vec<ItemView> {
         let today = self.home.due_day(self.known, self.now).items;
-        let gates = self.known.gates(self.home.library());
-        let at = self.known.gate_day(self.now.at);
         let mut items: Vec<&Item> = self.known.plan.doc().items.iter().collect();
         items.sort_by_key(|item| item.order);
-        let of = |item: &Item| {
-            let due = today.iter().find(|due| due.item == item.id).cloned().unwrap_or_else(|| DueItem {
-                item: item.id.clone(),
-                stage: self.known.plan.doc().stages[0].id.clone(),
-                dose: item.dose.clone(),
-                times: 0,
-                most: 0,
-                done: self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day),
-                not_before: None,
-                rests_today: false,
-                gate: gates.item(item, &item.dose, &at),
-            });
-            self.item(item, &due)
+        let view = |item: &Item| match today.iter().find(|due| due.item == item.id) {
+            Some(due) => self.item_of_today(item, due),
+            None => self.item_of_another_day(item),
         };
-        let with_day = |item: &Item| {
-            let mut view = of(item);
-            if view.gate.open && !today.iter().any(|due| due.item == item.id) {
-                view.gate.said = match self.known.next_day_of(&item.id, self.now) {
-                    Some(day) => {
-                        let day = self.speaker.words.day_and_year(day);
-                        self.speaker.words.say("gate-open-from", &[("day", day.into())])
-                    }
-                    None => self.speaker.words.say("gate-not-in-plan", &[]),
-                };
-            }
-            view
-        };
-        items.into_iter().map(with_day).collect()
+        items.into_iter().map(view).collect()
     }
 
-    fn item(&self, item: &Item, due: &DueItem) -> ItemView {
-        let (library, plan) = (self.home.library(), &self.known.plan);
+    fn item_of_today(&self, item: &Item, due: &DueItem) -> ItemView {
         let words = self.speaker.words;
         let counts = [("times", due.times.into()), ("done", due.done.into()), ("most", due.most.into())];
         let mut times_said = match (due.times, due.most) {
@@ -348,8 +322,8 @@ impl View<'_> {
             (0, _) => words.say("times-as-needed", &counts),
             _ => words.say("times-today", &counts),
         };
-        if let Some(from) = due.not_before.filter(|_| due.is_too_soon(self.now.at) && !due.is_enough_today())
-        {
+        let spaced = due.is_too_soon(self.now.at) && !due.is_enough_today();
+        if let Some(from) = due.not_before.filter(|_| spaced) {
             let time = self.known.local_time(from).format("%H:%M").to_string();
             times_said = format!("{times_said} {}", words.say("times-again-from", &[("time", time.into())]));
         }
@@ -358,17 +332,38 @@ impl View<'_> {
             times_said = words.say("times-rests-today", &[]);
             gate.said.clone_from(&times_said);
         }
+        ItemView { times: due.times, done: due.done, times_said, gate, ..self.item(item, &due.dose) }
+    }
+
+    /// An item that no stage of today has: what is not forbidden is said to be of another day.
+    fn item_of_another_day(&self, item: &Item) -> ItemView {
+        let words = self.speaker.words;
+        let gates = self.known.gates(self.home.library());
+        let mut gate = self.gate(&gates.item(item, &item.dose, &self.known.gate_day(self.now.at)));
+        if gate.open {
+            gate.said = match self.known.next_day_of(&item.id, self.now) {
+                Some(day) => words.say("gate-open-from", &[("day", words.day_and_year(day).into())]),
+                None => words.say("gate-not-in-plan", &[]),
+            };
+        }
+        let done = self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day);
+        ItemView { done, gate, ..self.item(item, &item.dose) }
+    }
+
+    /// What is the same on every day.
+    fn item(&self, item: &Item, dose: &Dose) -> ItemView {
+        let (library, plan) = (self.home.library(), &self.known.plan);
         ItemView {
             item: item.id.clone(),
             name: self.speaker.name(library, plan, &item.movement),
             side: self.speaker.side(plan, item),
-            dose: self.speaker.dose(&due.dose),
-            times: due.times,
-            done: due.done,
-            times_said,
+            dose: self.speaker.dose(dose),
+            times: 0,
+            done: 0,
+            times_said: self.speaker.words.say("times-not-today", &[]),
             beside_you: item.beside_you,
             note: item.note.as_ref().map(|note| self.speaker.text(note)),
-            gate,
+            gate: self.gate(&Gate::Open),
         }
     }
 

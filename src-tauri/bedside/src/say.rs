@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use sendaluna_core::Coded;
 use sendaluna_core::facts::ItemSide;
-use sendaluna_core::gate::{Cause, NotYet, Reason, Standstill};
+use sendaluna_core::gate::{Cause, NotYet, Reason};
 use sendaluna_core::ids::MovementId;
 use sendaluna_core::library::{Found, Library};
 use sendaluna_core::plan::doc::{Dose, Item, Load};
@@ -192,14 +192,10 @@ impl<'a> Speaker<'a> {
                     _ => said,
                 }
             }
-            Cause::StandsStill(Standstill::SetBack) => self.words.say("notice-set-back", &[]),
-            Cause::StandsStill(Standstill::PastReview) => self.words.say("notice-past-review", &[]),
-            Cause::FactsDiffer => self.words.say("reason-facts-differ", &[]),
-            Cause::MovementUnknown(_) => self.words.say("reason-movement-unknown", &[]),
-            Cause::MovementNotSeen => self.words.say("reason-movement-not-seen", &[]),
             Cause::Tightened { since } => {
                 self.words.say("reason-tightened", &[("day", self.words.day(*since).into())])
             }
+            cause => self.words.say(&format!("reason-{}", cause.code()), &[]),
         }
     }
 

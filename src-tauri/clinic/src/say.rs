@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use sendaluna_core::Coded;
 use sendaluna_core::facts::{Joint, Motion, Side};
-use sendaluna_core::gate::{Cause, Contradiction, Measured, NearLimit, Quantity, Reason, Standstill};
+use sendaluna_core::gate::{Cause, Contradiction, Measured, NearLimit, Quantity, Reason};
 use sendaluna_core::precaution::{IgnoredLift, Who};
 use sendaluna_core::problem::Problem;
 use sendaluna_core::text::Lang;
@@ -159,14 +159,7 @@ impl<'a> ClinicSpeaker<'a> {
                     None => said,
                 }
             }
-            Cause::StandsStill(Standstill::SetBack) => self.words.say("notice-set-back", &[]),
-            Cause::StandsStill(Standstill::PastReview) => self.words.say("notice-past-review", &[]),
-            Cause::FactsDiffer => self.words.say("reason-facts-differ", &[]),
-            Cause::MovementUnknown(_) => self.words.say("reason-movement-unknown", &[]),
-            Cause::MovementNotSeen => self.words.say("reason-movement-not-seen", &[]),
-            Cause::Tightened { since } => {
-                self.words.say("reason-tightened", &[("day", self.words.day(*since).into())])
-            }
+            cause => self.words.say(&format!("reason-{}", cause.code()), &[]),
         }
     }
 

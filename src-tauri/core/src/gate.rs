@@ -118,6 +118,32 @@ pub enum Cause {
     },
 }
 
+impl Cause {
+    /// Every code.
+    pub const CODES: &'static [&'static str] = &[
+        "precaution",
+        "facts-differ",
+        "movement-unknown",
+        "movement-not-seen",
+        "set-back",
+        "past-review",
+        "tightened",
+    ];
+
+    /// The stable code; people read the message `reason-<code>`.
+    pub fn code(&self) -> &'static str {
+        match self {
+            Self::Precaution { .. } => "precaution",
+            Self::FactsDiffer => "facts-differ",
+            Self::MovementUnknown(_) => "movement-unknown",
+            Self::MovementNotSeen => "movement-not-seen",
+            Self::StandsStill(Standstill::SetBack) => "set-back",
+            Self::StandsStill(Standstill::PastReview) => "past-review",
+            Self::Tightened { .. } => "tightened",
+        }
+    }
+}
+
 impl Gate {
     /// From the reasons that hold.
     fn from_reasons(mut reasons: Vec<Reason>, at: &GateDay, review_by: NaiveDate) -> Self {
