@@ -75,3 +75,19 @@ tighten-done = Stopped, as your clinic told you. It will not be offered.
 tighten-ended = This exercise is no longer stopped. It is offered again, if your clinic's rules allow it.
 spoke-done = Good. It is written down that you have spoken to the clinic.
 settings-now = Language: { $lang }. Awake from { $from } to { $to }.
+
+day-later-or-done = Later or done today
+day-kind = Go at your own pace. A smaller session counts too.
+day-care-done = Done
+day-all-weeks = Shows every week of your plan.
+day-begin = Begin
+day-go-on = Go on
+day-begin-anew = Begin anew
+day-back = Back to today
+day-elsewhere = More
+day-new-plan = A new plan file
+
+not-yet-caution = Not yet means: ask your clinic. It does not mean: try gently.
+not-yet-back = Back to today's exercises
+not-yet-why = Why, and who says so
+not-yet-did = I did it all the same

@@ -163,3 +163,10 @@ err-clinic-episode-unknown = A precaution names an episode that this statement d
 do-clinic-episode-unknown = Add the episode, with its side and day 0, as in the plan.
 err-clinic-no-passphrase = No passphrase was given.
 do-clinic-no-passphrase = Give a file with --passphrase-file, or set SENDALUNA_PASSPHRASE.
+
+err-session-under-way = A session is being led just now. Nothing else was changed.
+do-session-under-way = End the session first, then try again.
+err-no-file = There is no file to take in. Nothing was changed.
+do-no-file = Open the file from your clinic again.
+err-no-window = The window could not be opened: { $what } Nothing is lost.
+do-no-window = Without a window you can use the terminal. Type: sendaluna help. If this stays so, ring your clinic for a plan on paper.

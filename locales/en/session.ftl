@@ -68,3 +68,101 @@ cue-end = That was the last one.
 ended-whole = Done, the whole session.
 ended-part = Done for now, a part of the session. What you did is written down.
 ended-stopped-as-told = Stopped as told. That was right. What you did is written down.
+
+## The window, before a session.
+
+before-back = Back
+before-date = Today is { $day }. Is that right?
+before-date-yes = Yes, that is right
+before-date-no = No
+before-date-wrong = The date on this device is wrong.
+before-date-why = Your plan goes by the date. So there is no session until it is right. Nothing is lost.
+before-date-do = Set the date in the settings of this device. Then come back and begin again.
+before-back-to-today = Back to today
+before-tap = Tap each one that is.
+before-nothing = Nothing is new or worse
+before-something = Something is
+before-go-on-with = Go on with these
+before-pain = How much does it hurt now, at rest?
+before-pain-go-on = Go on
+before-coming = What is coming
+before-going-on = You began this session today. It goes on from the last finished round.
+before-minutes = { $n ->
+    [one] It takes about 1 minute.
+   *[other] It takes about { $n } minutes.
+}
+before-have-ready = Have this ready:
+before-beside-you = Have someone beside you for a part of this.
+before-helper = Someone is helping me and answers
+before-exercises = The exercises, in this order
+before-begin = Begin
+
+## The window, during a session.
+
+session-none = none
+session-worst = worst you can imagine
+session-back = Back
+session-ready = I am ready
+session-walked = I have walked them
+session-pause = Pause
+session-hurts = This hurts
+session-fewer = I did fewer
+session-easier = Easier way
+session-leave = Leave this one
+session-go-on = Go on
+session-go-on-now = Go on now
+session-stop = Stop for today
+session-unwell = I feel unwell or dizzy
+session-paused-phase = Paused
+session-take-your-time = Take your time.
+session-next = Next
+session-not-fewer = Do not change it
+session-saving = One moment.
+
+## The window: this hurts.
+
+hurts-how-much = How much does it hurt?
+hurts-still = You have stopped. That is right. Stay still for a moment.
+hurts-kind = What kind of pain is it?
+hurts-stretching = A stretch, or tired muscles
+hurts-sharp = Sharp or stabbing
+hurts-where = Where does it hurt?
+hurts-places = Places on the body
+hurts-hip = Hip
+hurts-thigh = Thigh
+hurts-knee = Knee
+hurts-calf = Calf
+hurts-foot = Foot
+hurts-back = Back
+hurts-shoulder = Shoulder
+hurts-elsewhere = Somewhere else
+hurts-cannot-say = I cannot say where
+hurts-go-on-with = Go on with this
+
+## The window: a stop.
+
+stop-call-emergency = Emergency number
+stop-call-clinic = Ring { $clinic }
+stop-call-night = Evenings, nights, weekends
+stop-until-spoken = No exercise starts until you have spoken to the clinic.
+stop-spoke = I have spoken to the clinic
+stop-spoke-sure = Have you really spoken to someone at the clinic about this?
+stop-spoke-yes = Yes, we have spoken
+stop-spoke-no = No, not yet
+
+## The window, after a session.
+
+after-effort = How hard was it?
+after-effort-least = like resting
+after-effort-most = all you have
+after-pain = How much does it hurt now?
+after-words = Anything you want to write down?
+after-words-label = One line for your next visit
+after-skip = Skip
+after-go-on = Go on
+after-keep = Keep it
+after-stopped = You stopped. That was right.
+after-nothing-asked = You are asked nothing more now. What you did is kept.
+after-busy = It is being written down. One moment.
+ended-tally = What you did
+ended-back = Back to today

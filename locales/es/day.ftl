@@ -77,3 +77,19 @@ tighten-done = Este ejercicio queda parado, como le dijo su clínica. No se le o
 tighten-ended = Este ejercicio ya no está parado. Se le ofrece otra vez, si las reglas de su clínica lo permiten.
 spoke-done = Bien. Queda anotado que ha hablado con la clínica.
 settings-now = Idioma: { $lang }. Horas en que no duerme: de { $from } a { $to }.
+
+day-later-or-done = Más tarde, o ya hecho hoy
+day-kind = Vaya a su ritmo. Una sesión más corta también cuenta.
+day-care-done = Hecho
+day-all-weeks = Muestra todas las semanas de su plan.
+day-begin = Empezar
+day-go-on = Seguir
+day-begin-anew = Empezar desde el principio
+day-back = Volver al día de hoy
+day-elsewhere = Más
+day-new-plan = Un archivo de plan nuevo
+
+not-yet-caution = «Todavía no» quiere decir: pregunte a su clínica. No quiere decir: inténtelo con cuidado.
+not-yet-back = Volver a los ejercicios de hoy
+not-yet-why = Por qué, y quién lo dice
+not-yet-did = Lo hice de todos modos

@@ -163,3 +163,10 @@ err-clinic-episode-unknown = Una precaución nombra un episodio que esta declara
 do-clinic-episode-unknown = Añada el episodio, con su lado y su día 0, como en el plan.
 err-clinic-no-passphrase = No se dio ninguna frase de contraseña.
 do-clinic-no-passphrase = Indique un archivo con --passphrase-file, o defina SENDALUNA_PASSPHRASE.
+
+err-session-under-way = Ahora mismo hay una sesión en marcha. No se ha cambiado nada más.
+do-session-under-way = Termine primero la sesión y vuelva a intentarlo.
+err-no-file = No hay ningún archivo que recibir. No se ha cambiado nada.
+do-no-file = Abra otra vez el archivo de su clínica.
+err-no-window = No se ha podido abrir la ventana: { $what } No se ha perdido nada.
+do-no-window = Sin ventana puede usar la terminal. Escriba: sendaluna help. Si sigue así, llame a su clínica y pida el plan en papel.

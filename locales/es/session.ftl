@@ -69,3 +69,101 @@ cue-end = Ese era el último.
 ended-whole = Ha terminado la sesión entera.
 ended-part = Terminado por ahora: una parte de la sesión. Lo que hizo queda anotado.
 ended-stopped-as-told = Ha parado como se le dijo. Era lo correcto. Lo que hizo queda anotado.
+
+## La ventana, antes de una sesión.
+
+before-back = Volver
+before-date = Hoy es { $day }. ¿Es correcto?
+before-date-yes = Sí, es correcto
+before-date-no = No
+before-date-wrong = La fecha de este aparato no es correcta.
+before-date-why = Su plan va por fechas. Por eso no hay sesión hasta que la fecha sea correcta. No se ha perdido nada.
+before-date-do = Ponga bien la fecha en los ajustes de este aparato. Después vuelva y empiece de nuevo.
+before-back-to-today = Volver al día de hoy
+before-tap = Toque cada cosa que lo sea.
+before-nothing = No hay nada nuevo ni peor
+before-something = Sí, hay algo
+before-go-on-with = Seguir con lo marcado
+before-pain = ¿Cuánto le duele ahora, en reposo?
+before-pain-go-on = Seguir
+before-coming = Lo que viene ahora
+before-going-on = Hoy empezó esta sesión. Sigue desde la última serie terminada.
+before-minutes = { $n ->
+    [one] Dura más o menos 1 minuto.
+   *[other] Dura más o menos { $n } minutos.
+}
+before-have-ready = Tenga esto preparado:
+before-beside-you = En una parte, tenga a alguien a su lado.
+before-helper = Alguien me ayuda y contesta por mí
+before-exercises = Los ejercicios, en este orden
+before-begin = Empezar
+
+## La ventana, durante una sesión.
+
+session-none = nada
+session-worst = lo peor que pueda imaginar
+session-back = Volver
+session-ready = Ya puedo empezar
+session-walked = Ya los he caminado
+session-pause = Pausa
+session-hurts = Me duele
+session-fewer = Hice menos
+session-easier = Forma más fácil
+session-leave = Dejar este
+session-go-on = Seguir
+session-go-on-now = Seguir ya
+session-stop = Parar por hoy
+session-unwell = Malestar o mareo
+session-paused-phase = En pausa
+session-take-your-time = Tómese su tiempo.
+session-next = Siguiente
+session-not-fewer = No cambiarlo
+session-saving = Un momento.
+
+## La ventana: me duele.
+
+hurts-how-much = ¿Cuánto le duele?
+hurts-still = Ha parado. Eso está bien. Descanse un momento sin moverse.
+hurts-kind = ¿Qué tipo de dolor es?
+hurts-stretching = Tirantez o músculos cansados
+hurts-sharp = Agudo o punzante
+hurts-where = ¿Dónde le duele?
+hurts-places = Partes del cuerpo
+hurts-hip = Cadera
+hurts-thigh = Muslo
+hurts-knee = Rodilla
+hurts-calf = Pantorrilla
+hurts-foot = Pie
+hurts-back = Espalda
+hurts-shoulder = Hombro
+hurts-elsewhere = Otro lugar
+hurts-cannot-say = No sé decir dónde
+hurts-go-on-with = Seguir con este lugar
+
+## La ventana: un alto.
+
+stop-call-emergency = Número de emergencias
+stop-call-clinic = Llamar a { $clinic }
+stop-call-night = Noches y fines de semana
+stop-until-spoken = No empieza ningún ejercicio hasta que haya hablado con la clínica.
+stop-spoke = Ya he hablado con la clínica
+stop-spoke-sure = ¿De verdad ha hablado de esto con alguien de la clínica?
+stop-spoke-yes = Sí, ya hemos hablado
+stop-spoke-no = No, todavía no
+
+## La ventana, después de una sesión.
+
+after-effort = ¿Cuánto le costó?
+after-effort-least = como descansar
+after-effort-most = todas sus fuerzas
+after-pain = ¿Cuánto le duele ahora?
+after-words = ¿Quiere anotar algo?
+after-words-label = Una línea para su próxima visita
+after-skip = No contestar
+after-go-on = Seguir
+after-keep = Guardarlo
+after-stopped = Ha parado. Era lo correcto.
+after-nothing-asked = Ahora no se le pregunta nada más. Lo que hizo queda guardado.
+after-busy = Se está anotando. Un momento.
+ended-tally = Lo que hizo
+ended-back = Volver al día de hoy

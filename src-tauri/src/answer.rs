@@ -13,7 +13,7 @@ use serde_json::json;
 
 use crate::args::{Cli, Command};
 use crate::clock::DeviceClock;
-use crate::{receive, session, today};
+use crate::{receive, session, today, window};
 
 /// What a command works with.
 pub struct Desk {
@@ -106,9 +106,13 @@ pub fn run() -> ExitCode {
         return ExitCode::from(3);
     };
     let keys = KeyringOrFile { file_only: cli.key_in_file };
-    let words = words(&cli, &folder, keys);
+    let Some(command) = cli.command else {
+        let language = cli.lang.unwrap_or_else(system_language);
+        return window::open(window::Wishes { folder, keys, language, file: cli.file });
+    };
+    let words = words(cli.lang, &folder, keys);
     let desk = Desk { clock: DeviceClock::new(), words, json: cli.json, folder, keys };
-    match carry_out(&desk, cli.command) {
+    match carry_out(&desk, command) {
         Ok(code) => ExitCode::from(code),
         Err(trouble) => {
             report(&desk, &trouble);
@@ -165,8 +169,8 @@ fn own_place() -> Option<PathBuf> {
 }
 
 /// The words of the language that was asked for, set, the plan's, or the system's.
-fn words(cli: &Cli, folder: &std::path::Path, keys: KeyringOrFile) -> Words {
-    let mut wanted: Vec<String> = cli.lang.iter().cloned().collect();
+fn words(asked: Option<String>, folder: &std::path::Path, keys: KeyringOrFile) -> Words {
+    let mut wanted: Vec<String> = asked.into_iter().collect();
     if let Ok(home) = Bedside::look(folder, &keys, IanaZone::of_device()) {
         wanted.extend(home.settings().ok().and_then(|settings| settings.language));
         let of_plan = home.known().map(|known| known.plan.head().languages.clone()).unwrap_or_default();
@@ -204,6 +208,11 @@ fn report(desk: &Desk, trouble: &Trouble) {
             let _ = writeln!(std::io::stderr(), "{}", desk.say("ring-clinic", &phone));
         }
     }
+}
+
+/// Says on standard error what went wrong.
+pub fn complain(text: &str) {
+    let _ = writeln!(std::io::stderr(), "{text}");
 }
 
 /// Prints a line.

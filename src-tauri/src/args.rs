@@ -8,7 +8,9 @@ use clap::{Parser, Subcommand, ValueEnum};
 /// Your clinic's exercise plan, at home. The plan is the clinic's; this program is not a medical
 /// device and gives no medical advice.
 #[derive(Parser)]
-#[command(name = "sendaluna", version)]
+///
+/// Without a command, the window opens.
+#[command(name = "sendaluna", version, subcommand_precedence_over_arg = true)]
 pub struct Cli {
     /// Where your data lives; else `SENDALUNA_HOME`, else the platform's own place.
     #[arg(long, global = true, env = "SENDALUNA_HOME")]
@@ -22,8 +24,15 @@ pub struct Cli {
     /// Keep the key in a file beside the record, and do not ask the platform's keyring.
     #[arg(long, global = true)]
     pub key_in_file: bool,
+    /// A plan file to take in, in the window.
+    pub file: Option<PathBuf>,
     #[command(subcommand)]
-    pub command: Command,
+    pub command: Option<Command>,
+}
+
+/// The file that arguments hand over, if they do.
+pub fn file_of(args: &[String]) -> Option<PathBuf> {
+    Cli::try_parse_from(args).ok().and_then(|cli| cli.file)
 }
 
 /// What to do.

@@ -21,6 +21,12 @@ impl DeviceClock {
     }
 }
 
+impl Default for DeviceClock {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
 impl Clock for DeviceClock {
     fn now(&self) -> Now {
         Now {

@@ -1,17 +1,6 @@
-//! `sendaluna`: the patient's program, without a window: for a helper, a screen reader or a bench.
+//! `sendaluna`: the patient's program.
+#![cfg_attr(not(debug_assertions), windows_subsystem = "windows")]
 
-mod answer;
-mod args;
-mod clock;
-mod hands;
-mod led;
-mod questions;
-mod receive;
-mod session;
-mod today;
-
-use std::process::ExitCode;
-
-fn main() -> ExitCode {
-    answer::run()
+fn main() -> std::process::ExitCode {
+    sendaluna::run()
 }

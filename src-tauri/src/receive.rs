@@ -6,8 +6,8 @@ use std::path::Path;
 
 use chrono::NaiveDate;
 use sendaluna_bedside::receive::Confirmation;
-use sendaluna_bedside::summary::SummaryView;
 use sendaluna_bedside::types::{OperatedSide, SIZE_LIMIT};
+use sendaluna_bedside::view::receive::SummaryView;
 use serde_json::json;
 
 use crate::answer::{Desk, Trouble, now, print};
@@ -45,7 +45,7 @@ pub fn receive(
 }
 
 /// Reads a file, but never more than one that could be ours.
-fn read(path: &Path) -> Result<Vec<u8>, Trouble> {
+pub fn read(path: &Path) -> Result<Vec<u8>, Trouble> {
     let mut bytes = Vec::new();
     let most = u64::try_from(SIZE_LIMIT).unwrap_or(u64::MAX) + 1;
     File::open(path)

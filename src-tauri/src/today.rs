@@ -1,10 +1,11 @@
 //! What is due, what is not yet, what was done, and whom to ring.
 
 use sendaluna_bedside::BedsideError;
-use sendaluna_bedside::day::{ContactsView, DayView, GateView, ItemView, RuleView};
 use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
+use sendaluna_bedside::view::day::{ContactsView, DayView, GateView, ItemView, RuleView};
 use serde_json::json;
 
 use crate::answer::{Desk, Trouble, now};
@@ -48,28 +49,22 @@ pub fn did(desk: &Desk, id: &str, yesterday: bool, sets: u8, each: u16) -> Resul
         Some(care) => home.did_care(&care, day, By::Patient, &now(desk))?,
         None => home.did(&item_id(id)?, day, sets, each, By::Patient, &now(desk))?,
     };
-    let day_said = desk.words.day(written.day);
-    let mut text = desk.say("did-written", &[("day", day_said.into())]);
-    let against = written.against.is_some();
-    if against {
-        let advice = desk.say("did-against-gate", &[]);
-        let nobody = desk.say("caution-nobody-sees", &[]);
-        text = format!("{text}\n{advice}\n{nobody}");
-    }
-    desk.answer(&text, &json!({ "written": true, "day": written.day, "from_memory": true, "against_gate": against, "said": text }));
+    let view = written.view(&desk.words);
+    let answer = json!({
+        "written": true,
+        "day": written.day,
+        "from_memory": true,
+        "against_gate": view.against,
+        "said": view.said,
+    });
+    desk.answer(&view.said, &answer);
     Ok(0)
 }
 
 /// `stop-item`.
 pub fn stop_item(desk: &Desk, id: &str, undo: bool) -> Result<u8, Trouble> {
-    let mut home = desk.open()?;
     let id = item_id(id)?;
-    if undo {
-        home.end_tightening(&id, By::Patient, &now(desk))?;
-    } else {
-        home.tighten(&id, By::Patient, &now(desk))?;
-    }
-    let text = desk.say(if undo { "tighten-ended" } else { "tighten-done" }, &[]);
+    let text = desk.open()?.stop_item(&id, undo, By::Patient, &desk.words, &now(desk))?.said;
     desk.answer(&text, &json!({ "item": id, "stopped": !undo }));
     Ok(0)
 }
@@ -80,29 +75,27 @@ pub fn set_back(desk: &Desk, what: SetBack) -> Result<u8, Trouble> {
         SetBack::Fall => SetBackKind::Fall,
         SetBack::Readmission => SetBackKind::Readmission,
     };
-    let mut home = desk.open()?;
-    home.set_back(what, By::Patient, &now(desk))?;
-    let text = format!("{}\n{}", desk.say("reason-set-back", &[]), desk.say("caution-nobody-sees", &[]));
+    let text = desk.open()?.set_back_view(what, By::Patient, &desk.words, &now(desk))?.said;
     desk.answer(&text, &json!({ "set_back": true, "said": text }));
     Ok(0)
 }
 
 /// `spoke`.
 pub fn spoke(desk: &Desk) -> Result<u8, Trouble> {
-    desk.open()?.spoke_to_clinic(By::Patient, &now(desk))?;
-    desk.answer(&desk.say("spoke-done", &[]), &json!({ "spoke": true }));
+    let text = desk.open()?.spoke_view(By::Patient, &desk.words, &now(desk))?.said;
+    desk.answer(&text, &json!({ "spoke": true }));
     Ok(0)
 }
 
 /// `settings`.
 pub fn settings(desk: &Desk, language: Option<&str>, awake: Option<(u16, u16)>) -> Result<u8, Trouble> {
     let mut home = desk.open()?;
-    if let Some(language) = language {
-        home.set_language(language)?;
-    }
-    if let Some((from, to)) = awake {
-        home.set_waking(from, to)?;
-    }
+    home.change_settings(&Change {
+        language: language.map(str::to_string),
+        awake_from_min: awake.map(|(from, _)| from),
+        awake_to_min: awake.map(|(_, to)| to),
+        ..Change::default()
+    })?;
     let settings = home.settings()?;
     let time = |min: u16| format!("{:02}:{:02}", min / 60, min % 60);
     let waking = settings.waking;

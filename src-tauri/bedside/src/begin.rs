@@ -1,10 +1,12 @@
 //! May a session begin, and what is asked first?
 
+use std::collections::BTreeMap;
+
 use chrono::NaiveDate;
 use sendaluna_core::calendar::{Away, DueItem, due};
 use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
-use sendaluna_core::plan::doc::{Tier, When};
+use sendaluna_core::plan::doc::{Dose, Tier, When};
 use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SetBackKind};
 use sendaluna_core::session::{Arranged, PainAnswer, Runner, answer_at_rest, arrange};
 
@@ -12,6 +14,7 @@ use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
+use crate::view::session::Questions;
 
 /// The sign that is always there, whatever the plan lists: "I feel unwell or dizzy". No session, and
 /// ring the clinic today.
@@ -26,17 +29,6 @@ pub struct Before {
     pub questions: Questions,
     /// A session of today that can be gone on with.
     pub open_session: Option<SessionId>,
-}
-
-/// The questions before a session. Few, or people learn to say no.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Questions {
-    /// The first session of the day: the warning signs, and pain at rest.
-    SignsAndPain,
-    /// Later that day: one tap, "nothing new or worse".
-    OneTap,
-    /// Hourly items ask nothing.
-    None,
 }
 
 impl Bedside {
@@ -185,14 +177,7 @@ impl Bedside {
         check_may_begin(&known, now)?;
         let today = known.today(now.at).session_day;
         let open = known.state.open_session(today).ok_or(BedsideError::NoOpenSession)?;
-        let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
-        let mut chosen = Vec::new();
-        for id in open.items.iter().filter(wanted) {
-            // What a newer plan no longer has, or what is shut by now, is not led.
-            chosen.extend(
-                self.due_item(&known, id, now).ok().filter(|due| due.gate.is_open() && !due.rests_today),
-            );
-        }
+        let chosen = self.left_of_open(&known, now);
         let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
         let runner = Runner::going_on(&arranged, |part, turn| {
             let is_it = |set: &sendaluna_core::session::SetId| {
@@ -211,7 +196,21 @@ impl Bedside {
         Ok(guide)
     }
 
-    fn chosen(&self, known: &Known, only: Option<&ItemId>, now: &Now) -> Result<Vec<DueItem>, BedsideError> {
+    /// What is left of today's open session. What a newer plan no longer has, or what is shut by now,
+    /// is not led.
+    pub(crate) fn left_of_open(&self, known: &Known, now: &Now) -> Vec<DueItem> {
+        let Some(open) = known.state.open_session(known.today(now.at).session_day) else { return Vec::new() };
+        let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
+        let due = open.items.iter().filter(wanted).filter_map(|id| self.due_item(known, id, now).ok());
+        due.filter(|due| due.gate.is_open() && !due.rests_today).collect()
+    }
+
+    pub(crate) fn chosen(
+        &self,
+        known: &Known,
+        only: Option<&ItemId>,
+        now: &Now,
+    ) -> Result<Vec<DueItem>, BedsideError> {
         let day = self.due_day(known, now);
         let chosen = match only {
             Some(id) => vec![self.one(known, id, now)?],
@@ -238,6 +237,11 @@ impl Bedside {
             }
             Gate::Open => Ok(due),
         }
+    }
+
+    /// Today's doses, by item.
+    pub(crate) fn doses_today(&self, known: &Known, now: &Now) -> BTreeMap<ItemId, Dose> {
+        self.due_day(known, now).items.into_iter().map(|due| (due.item, due.dose)).collect()
     }
 
     pub(crate) fn due_day(&self, known: &Known, now: &Now) -> sendaluna_core::calendar::DueDay {

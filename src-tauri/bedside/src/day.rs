@@ -1,187 +1,36 @@
 //! What is due today, what is not yet, which rules hold, and whom to ring: views in the patient's
 //! words, for every shell.
 
-use chrono::NaiveDate;
-use sendaluna_core::calendar::{Away, DueItem, EpisodeDay};
+use sendaluna_core::calendar::{Away, DueDay, DueItem, EpisodeDay};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
-use sendaluna_core::ids::{CareId, ItemId, PrecautionId, SignId};
+use sendaluna_core::ids::SignId;
 use sendaluna_core::plan::doc::{Dose, Item, Tier};
 use sendaluna_core::precaution::End;
 use sendaluna_core::session::{arrange, closed_length_ms};
 use sendaluna_words::Words;
-use serde::Serialize;
 
 use crate::begin::UNWELL;
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
 use crate::say::Speaker;
-
-/// A day.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct DayView {
-    /// The date on the device.
-    pub date: NaiveDate,
-    /// The date, as people say it.
-    pub date_said: String,
-    /// What the patient likes to be called.
-    pub called: String,
-    /// Where each episode stands: "Week 7 after: …".
-    pub weeks: Vec<String>,
-    /// Things to know first: the plan's day stands still, a long break, a stop that said to ring.
-    pub notices: Vec<String>,
-    /// Exercises asked for now, allowed and not yet done.
-    pub now: NowView,
-    /// Items of today, in the plan's order.
-    pub due: Vec<ItemView>,
-    /// Items of the plan that are not allowed yet.
-    pub not_yet: Vec<ItemView>,
-    /// Care.
-    pub care: Vec<CareView>,
-    /// Rules of the day.
-    pub rules: Vec<RuleView>,
-    /// Lifts that have no effect.
-    pub lifts_ignored: Vec<String>,
-    /// Whom to ring, and when to stop.
-    pub contacts: ContactsView,
-    /// A session of today can be gone on with.
-    pub can_go_on: bool,
-}
-
-/// "Now: 6 exercises, 24 minutes".
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct NowView {
-    /// How many exercises.
-    pub exercises: usize,
-    /// How many minutes, rounded up.
-    pub minutes: u64,
-    /// The sentence.
-    pub said: String,
-}
-
-/// An item.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ItemView {
-    /// Its id.
-    pub item: ItemId,
-    /// Its name.
-    pub name: String,
-    /// Which side.
-    pub side: String,
-    /// How much, in sentences.
-    pub dose: String,
-    /// Times today.
-    pub times: u16,
-    /// Times done today.
-    pub done: u16,
-    /// How often, and how often done, in words.
-    pub times_said: String,
-    /// Somebody must be beside the patient.
-    pub beside_you: bool,
-    /// The clinic's note.
-    pub note: Option<String>,
-    /// Its gate.
-    pub gate: GateView,
-}
-
-/// A gate.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct GateView {
-    /// It may be done.
-    pub open: bool,
-    /// The day on which it opens, if that is known.
-    pub opens: Option<NaiveDate>,
-    /// The sentence: "Not yet. Opens …", or that it may be done.
-    pub said: String,
-    /// Every reason.
-    pub reasons: Vec<ReasonView>,
-}
-
-/// A reason.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ReasonView {
-    /// The precaution, if it is one.
-    pub precaution: Option<PrecautionId>,
-    /// Who set it.
-    pub set_by: Option<String>,
-    /// The first day on which this reason no longer holds.
-    pub opens: Option<NaiveDate>,
-    /// The sentence.
-    pub said: String,
-}
-
-/// A care item.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct CareView {
-    /// Its id.
-    pub care: CareId,
-    /// What it is.
-    pub text: String,
-    /// Times today.
-    pub times: u8,
-    /// Times done today.
-    pub done: u16,
-}
-
-/// A rule of the day.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct RuleView {
-    /// The precaution it is.
-    pub precaution: PrecautionId,
-    /// What it says.
-    pub text: String,
-    /// Who set it.
-    pub set_by: String,
-    /// The same, as a sentence.
-    pub set_by_said: String,
-    /// The first day on which it no longer holds.
-    pub opens: Option<NaiveDate>,
-    /// Until when, in words.
-    pub until_said: String,
-}
-
-/// Whom to ring, and when to stop.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ContactsView {
-    /// The clinic.
-    pub clinic: String,
-    /// In working hours.
-    pub phone: String,
-    /// Out of hours.
-    pub out_of_hours_phone: String,
-    /// The emergency number.
-    pub emergency_phone: String,
-    /// What to do in an emergency.
-    pub emergency_advice: String,
-    /// Warning signs, gravest first.
-    pub signs: Vec<SignView>,
-    /// Cautions, always shown with them.
-    pub cautions: Vec<String>,
-}
-
-/// A warning sign.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct SignView {
-    /// Its id.
-    pub sign: SignId,
-    /// What it asks for.
-    pub tier: Tier,
-    /// In words.
-    pub text: String,
-}
+use crate::stop::stop_view;
+use crate::view::day::{
+    CareView, ContactsView, DayView, GateView, GatesView, ItemView, NowView, ReasonView, RuleView, SignView,
+};
+use crate::weeks::weeks;
 
 impl Bedside {
     /// Today.
     pub fn day(&self, words: &Words, now: &Now) -> Result<DayView, BedsideError> {
         let known = self.known()?;
-        let view = View { home: self, known: &known, speaker: Speaker::new(words, Some(&known.plan)), now };
-        Ok(view.day())
+        Ok(View::new(self, &known, words, now).day())
     }
 
     /// Every item's gate, the rules of the day, and lifts that have no effect.
     pub fn gates(&self, words: &Words, now: &Now) -> Result<GatesView, BedsideError> {
         let known = self.known()?;
-        let view = View { home: self, known: &known, speaker: Speaker::new(words, Some(&known.plan)), now };
+        let view = View::new(self, &known, words, now);
         let at = known.gate_day(now.at);
         Ok(GatesView {
             date: at.day(),
@@ -199,39 +48,36 @@ impl Bedside {
     }
 }
 
-/// Every gate.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct GatesView {
-    /// The day by which they are judged.
-    pub date: NaiveDate,
-    /// Things to know first.
-    pub notices: Vec<String>,
-    /// Items of the plan.
-    pub items: Vec<ItemView>,
-    /// Rules of the day.
-    pub rules: Vec<RuleView>,
-    /// Lifts that have no effect.
-    pub lifts_ignored: Vec<String>,
-}
-
 struct View<'a> {
     home: &'a Bedside,
     known: &'a Known,
     speaker: Speaker<'a>,
     now: &'a Now,
+    due: DueDay,
 }
 
-impl View<'_> {
+impl<'a> View<'a> {
+    fn new(home: &'a Bedside, known: &'a Known, words: &'a Words, now: &'a Now) -> Self {
+        let due = home.due_day(known, now);
+        View { home, known, speaker: Speaker::new(words, Some(&known.plan)), now, due }
+    }
+
     fn day(&self) -> DayView {
-        let due = self.home.due_day(self.known, self.now);
+        let due = &self.due;
         let today = self.known.today(self.now.at).session_day;
         let open: Vec<&DueItem> = due.items.iter().filter(|item| item.is_due_at(self.now.at)).collect();
         let arranged = arrange(&self.known.plan, self.home.library(), &open);
         let minutes = closed_length_ms(&arranged.parts, &arranged.blocks).div_ceil(60_000);
         let exercises = open.len();
-        let not_yet = self.all_items().into_iter().filter(|item| !item.gate.open).collect();
+        let not_yet: Vec<ItemView> = self.all_items().into_iter().filter(|item| !item.gate.open).collect();
         let words = self.speaker.words;
         DayView {
+            line: weeks(self.known, &self.speaker, today, &not_yet),
+            stop: self
+                .known
+                .state
+                .must_ring
+                .map(|(_, tier)| stop_view(&self.known.plan, &self.speaker, tier)),
             date: today,
             date_said: words.day(today),
             called: self.known.plan.head().called.clone(),
@@ -272,8 +118,7 @@ impl View<'_> {
     }
 
     fn notices(&self) -> Vec<String> {
-        let due = self.home.due_day(self.known, self.now);
-        self.notices_of(due.away, due.over)
+        self.notices_of(self.due.away, self.due.over)
     }
 
     fn notices_of(&self, away: Away, over: bool) -> Vec<String> {
@@ -304,7 +149,7 @@ impl View<'_> {
 
     /// Every item of the plan: with today's dose if it is of today, else with its own.
     fn all_items(&self) -> Vec<ItemView> {
-        let today = self.home.due_day(self.known, self.now).items;
+        let today = &self.due.items;
         let mut items: Vec<&Item> = self.known.plan.doc().items.iter().collect();
         items.sort_by_key(|item| item.order);
         let view = |item: &Item| match today.iter().find(|due| due.item == item.id) {
@@ -332,7 +177,22 @@ impl View<'_> {
             times_said = words.say("times-rests-today", &[]);
             gate.said.clone_from(&times_said);
         }
-        ItemView { times: due.times, done: due.done, times_said, gate, ..self.item(item, &due.dose) }
+        let is_due = due.is_due_at(self.now.at);
+        let can_start = gate.open
+            && !due.rests_today
+            && !due.is_enough_today()
+            && !due.is_too_soon(self.now.at)
+            && self.known.state.must_ring.is_none()
+            && self.due.away != Away::RingFirst;
+        ItemView {
+            times: due.times,
+            done: due.done,
+            times_said,
+            is_due,
+            can_start,
+            gate,
+            ..self.item(item, &due.dose)
+        }
     }
 
     /// An item that no stage of today has: what is not forbidden is said to be of another day.
@@ -352,17 +212,27 @@ impl View<'_> {
 
     /// What is the same on every day.
     fn item(&self, item: &Item, dose: &Dose) -> ItemView {
-        let (library, plan) = (self.home.library(), &self.known.plan);
+        let (library, plan, speaker) = (self.home.library(), &self.known.plan, &self.speaker);
+        let position = library.find(plan, &item.movement).map(|found| found.movement().facts.position);
+        let unknown = || speaker.words.say("position-unknown", &[]);
         ItemView {
             item: item.id.clone(),
-            name: self.speaker.name(library, plan, &item.movement),
-            side: self.speaker.side(plan, item),
-            dose: self.speaker.dose(dose),
+            name: speaker.name(library, plan, &item.movement),
+            side: speaker.side(plan, item),
+            position,
+            position_said: position.map_or_else(unknown, |position| speaker.position(position)),
+            set_up: speaker.set_up(library, plan, &item.movement),
+            how: speaker.how(library, plan, &item.movement),
+            faults: speaker.faults(library, plan, &item.movement),
+            tightened: self.known.state.tightened.iter().any(|tightened| tightened.item == item.id),
+            is_due: false,
+            can_start: false,
+            dose: speaker.dose(dose),
             times: 0,
             done: 0,
-            times_said: self.speaker.words.say("times-not-today", &[]),
+            times_said: speaker.words.say("times-not-today", &[]),
             beside_you: item.beside_you,
-            note: item.note.as_ref().map(|note| self.speaker.text(note)),
+            note: item.note.as_ref().map(|note| speaker.text(note)),
             gate: self.gate(&Gate::Open),
         }
     }
@@ -391,8 +261,10 @@ impl View<'_> {
 
     fn care(&self, due: &sendaluna_core::calendar::DueCare) -> Option<CareView> {
         let care = self.known.plan.doc().care.iter().find(|care| care.id == due.care)?;
-        let text = self.speaker.text(&care.text);
-        Some(CareView { care: due.care.clone(), text, times: due.times, done: due.done })
+        let args = [("done", due.done.into()), ("times", due.times.into())];
+        let id = if due.times > 0 { "care-done-of" } else { "care-done" };
+        let (text, done_said) = (self.speaker.text(&care.text), self.speaker.words.say(id, &args));
+        Some(CareView { care: due.care.clone(), text, times: due.times, done: due.done, done_said })
     }
 
     fn rules(&self) -> Vec<RuleView> {

@@ -48,6 +48,10 @@ pub enum BedsideError {
     MustRing(Tier),
     /// No session for so long that the plan says to ring first.
     AwayTooLong,
+    /// A session is being led: nothing else is written meanwhile.
+    SessionUnderWay,
+    /// There is no file on its way in.
+    NoFile,
     /// There is no session to go on with.
     NoOpenSession,
     /// This does not fit the present moment of the session.
@@ -85,6 +89,8 @@ impl BedsideError {
             Self::MustRing(Tier::RingToday),
             Self::MustRing(Tier::Emergency),
             Self::AwayTooLong,
+            Self::SessionUnderWay,
+            Self::NoFile,
             Self::NoOpenSession,
             Self::NotNow,
             Self::NoEasierWay,
@@ -128,6 +134,8 @@ impl Coded for BedsideError {
             Self::MustRing(Tier::Emergency) => "must-ring-emergency",
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
+            Self::SessionUnderWay => "session-under-way",
+            Self::NoFile => "no-file",
             Self::NoOpenSession => "no-open-session",
             Self::NotNow => "not-now",
             Self::NoEasierWay => "no-easier-way",

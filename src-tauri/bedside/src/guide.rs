@@ -9,12 +9,26 @@ use sendaluna_core::ids::{ItemId, SessionId, SignId};
 use sendaluna_core::record::{
     Body, By, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
 };
-use sendaluna_core::session::{Cue, NotNow, PainAnswer, PainKind, Runner, SetId, State, answer_during};
+use sendaluna_core::session::{
+    Cue, NotNow, PainAnswer, PainKind, Part, Runner, SetId, State, Turn, answer_during,
+};
 
 use crate::begin::UNWELL;
 use crate::clock::{Clock, Now};
 use crate::error::BedsideError;
 use crate::home::Bedside;
+
+/// What "I did fewer" means at a moment.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fewer {
+    /// It ends the present set with what was done of it.
+    EndsSet,
+    /// It corrects the last set.
+    Corrects {
+        /// Done by now.
+        most: u16,
+    },
+}
 
 /// A session under way.
 pub struct Guide {
@@ -27,7 +41,10 @@ pub struct Guide {
     /// Somebody has answered something.
     confirmed: bool,
     stopped_as_told: bool,
-    last_set: Option<SetId>,
+    /// The last set on disk, and what was done of it.
+    last_set: Option<(SetId, u16)>,
+    /// A finished set that could not be written yet.
+    unsaved: Option<Cue>,
 }
 
 impl From<NotNow> for BedsideError {
@@ -47,6 +64,7 @@ impl Guide {
             confirmed: false,
             stopped_as_told: false,
             last_set: None,
+            unsaved: None,
         }
     }
 
@@ -79,6 +97,32 @@ impl Guide {
     pub fn item(&self) -> Option<&ItemId> {
         let turn = self.runner.turn()?;
         Some(&self.runner.parts()[turn.part].item)
+    }
+
+    /// The part and the turn it stands in.
+    pub fn turn(&self) -> Option<(&Part, &Turn)> {
+        let turn = self.runner.turn()?;
+        Some((&self.runner.parts()[turn.part], turn))
+    }
+
+    /// The parts it leads.
+    pub fn parts(&self) -> &[Part] {
+        self.runner.parts()
+    }
+
+    /// The session's id.
+    pub fn session(&self) -> &SessionId {
+        &self.session
+    }
+
+    /// What "I did fewer" would mean now.
+    pub fn fewer_means(&self) -> Option<Fewer> {
+        let between_sets = matches!(self.state(), State::Resting | State::Prepare | State::Paused);
+        match &self.last_set {
+            _ if self.runner.can_end_set() => Some(Fewer::EndsSet),
+            Some((_, done)) if between_sets && *done > 0 => Some(Fewer::Corrects { most: *done }),
+            _ => None,
+        }
     }
 
     /// The position that an item of the session is done in.
@@ -120,6 +164,19 @@ impl Guide {
         self.keep(home, clock, cues)
     }
 
+    /// Tries again to write a finished set that could not be written.
+    pub fn save_again(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        let unsaved = self.unsaved.take().ok_or(BedsideError::NotNow)?;
+        let mut cues = self.keep(home, clock, vec![unsaved])?;
+        cues.remove(0);
+        Ok(cues)
+    }
+
+    /// A finished set could not be written yet.
+    pub fn is_unsaved(&self) -> bool {
+        self.unsaved.is_some()
+    }
+
     /// Pauses.
     pub fn pause(&mut self, clock: &dyn Clock) -> Result<(), BedsideError> {
         self.confirmed = true;
@@ -152,9 +209,10 @@ impl Guide {
             let cues = self.runner.end_set()?;
             return self.keep(home, clock, cues);
         };
-        let set = self.last_set.clone().ok_or(BedsideError::NotNow)?;
-        let body = Body::SetCorrected { session: self.session.clone(), set, done };
+        let (set, known) = self.last_set.clone().ok_or(BedsideError::NotNow)?;
+        let body = Body::SetCorrected { session: self.session.clone(), set: set.clone(), done };
         home.record(&clock.now(), self.by, body)?;
+        self.last_set = Some((set, done.min(known)));
         Ok(Vec::new())
     }
 
@@ -301,7 +359,8 @@ impl Guide {
         Ok(ending)
     }
 
-    fn can_be_easier(&self, home: &Bedside, now: &Now) -> Result<bool, BedsideError> {
+    /// Whether the present item has an easier variant that was not taken yet and is allowed.
+    pub fn can_be_easier(&self, home: &Bedside, now: &Now) -> Result<bool, BedsideError> {
         match self.item() {
             Some(item) if !self.easier.contains(item) => home.easier_is_open(item, now),
             _ => Ok(false),
@@ -319,9 +378,13 @@ impl Guide {
             let easier = self.easier.contains(&set.item);
             let record = SetRecord { set: set.clone(), done: *done, of: *of, easier };
             let how = if self.confirmed { How::Counted } else { How::CountedNotConfirmed };
-            self.last_set = Some(set.clone());
+            let kept = (set.clone(), *done);
             let body = Body::SetDone { session: self.session.clone(), record, how };
-            home.record(&clock.now(), self.by, body)?;
+            if let Err(error) = home.record(&clock.now(), self.by, body) {
+                self.unsaved = cues.pop();
+                return Err(error);
+            }
+            self.last_set = Some(kept);
             cues.extend(self.runner.saved(clock.now().mono_ms)?);
         }
         Ok(cues)

@@ -5,10 +5,12 @@ use chrono::NaiveDate;
 use sendaluna_core::gate::{Gate, GateDay};
 use sendaluna_core::ids::{CareId, ItemId};
 use sendaluna_core::record::{Body, By, Care, SetBackKind};
+use sendaluna_words::Words;
 
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
+use crate::view::window::WrittenView;
 
 /// Which day something was done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -26,6 +28,18 @@ pub struct Written {
     pub day: NaiveDate,
     /// It was not allowed on that day: ring the clinic.
     pub against: Option<Gate>,
+}
+
+impl Written {
+    /// In words: with whom to ring, if it was done against a gate.
+    pub fn view(&self, words: &Words) -> WrittenView {
+        let mut said = vec![words.say("did-written", &[("day", words.day(self.day).into())])];
+        let against = self.against.is_some();
+        if against {
+            said.extend(["did-against-gate", "caution-nobody-sees"].map(|id| words.say(id, &[])));
+        }
+        WrittenView { said: said.join("\n"), against }
+    }
 }
 
 impl Bedside {
@@ -82,6 +96,37 @@ impl Bedside {
         self.known()?.item(id)?;
         self.record(now, by, Body::TighteningEnded { item: id.clone() })?;
         Ok(())
+    }
+
+    /// "My clinic told me to stop this", or that taken back.
+    pub fn stop_item(
+        &mut self,
+        id: &ItemId,
+        undo: bool,
+        by: By,
+        words: &Words,
+        now: &Now,
+    ) -> Result<WrittenView, BedsideError> {
+        if undo {
+            self.end_tightening(id, by, now)?;
+        } else {
+            self.tighten(id, by, now)?;
+        }
+        let said = words.say(if undo { "tighten-ended" } else { "tighten-done" }, &[]);
+        Ok(WrittenView { said, against: false })
+    }
+
+    /// A fall or a re-admission, and what to do now.
+    pub fn set_back_view(
+        &mut self,
+        what: SetBackKind,
+        by: By,
+        words: &Words,
+        now: &Now,
+    ) -> Result<WrittenView, BedsideError> {
+        self.set_back(what, by, now)?;
+        let said = ["reason-set-back", "caution-nobody-sees"].map(|id| words.say(id, &[])).join("\n");
+        Ok(WrittenView { said, against: false })
     }
 
     /// Records a fall or a re-admission: nothing opens until the clinic releases it.

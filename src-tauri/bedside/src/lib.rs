@@ -16,6 +16,7 @@
 //! | [`summary`] | what does an offered plan say? |
 //! | [`say`] | how is it said? |
 
+pub mod before;
 pub mod begin;
 pub mod clock;
 pub mod day;
@@ -23,10 +24,17 @@ pub mod error;
 pub mod guide;
 pub mod hand;
 pub mod home;
+pub mod intake;
+pub mod lead;
+pub mod past;
 pub mod receive;
 pub mod say;
 pub mod settings;
+pub mod start;
+mod stop;
 pub mod summary;
+pub mod view;
+mod weeks;
 
 pub use clock::{Clock, Now};
 pub use error::BedsideError;

@@ -2,10 +2,10 @@
 
 use chrono::NaiveDate;
 use sendaluna_core::Coded;
-use sendaluna_core::facts::ItemSide;
+use sendaluna_core::facts::{ItemSide, Position};
 use sendaluna_core::gate::{Cause, NotYet, Reason};
 use sendaluna_core::ids::MovementId;
-use sendaluna_core::library::{Found, Library};
+use sendaluna_core::library::{Found, Library, Prop};
 use sendaluna_core::plan::doc::{Dose, Item, Load};
 use sendaluna_core::plan::{Amount, Plan};
 use sendaluna_core::precaution::{End, IgnoredLift, Standing, Who};
@@ -14,6 +14,8 @@ use sendaluna_core::text::{Lang, Text};
 use sendaluna_words::{Value, Words};
 
 use crate::error::BedsideError;
+use crate::home::Known;
+use crate::view::window::ProblemView;
 
 /// Speaks one language about one plan.
 pub struct Speaker<'a> {
@@ -86,6 +88,40 @@ impl<'a> Speaker<'a> {
             (Some(Found::Shipped(_)), _) => self.words.say(&format!("movement-{movement}-{what}"), &[]),
             (None, _) => movement.to_string(),
         }
+    }
+
+    /// A position, in words.
+    pub fn position(&self, position: Position) -> String {
+        let id = match position {
+            Position::Supine => "position-supine",
+            Position::HookLying => "position-hook-lying",
+            Position::SideLying => "position-side-lying",
+            Position::Prone => "position-prone",
+            Position::Seated => "position-seated",
+            Position::Standing => "position-standing",
+            Position::BentOver => "position-bent-over",
+            Position::Kneeling => "position-kneeling",
+            Position::HandsAndKnees => "position-hands-and-knees",
+        };
+        self.words.say(id, &[])
+    }
+
+    /// A thing to have ready.
+    pub fn prop(&self, prop: Prop) -> String {
+        let id = match prop {
+            Prop::Chair => "prop-chair",
+            Prop::Rail => "prop-rail",
+            Prop::Towel => "prop-towel",
+            Prop::Roll => "prop-roll",
+            Prop::Strap => "prop-strap",
+            Prop::Step => "prop-step",
+            Prop::Band => "prop-band",
+            Prop::Cuff => "prop-cuff",
+            Prop::Pillow => "prop-pillow",
+            Prop::Stick => "prop-stick",
+            Prop::WalkingAid => "prop-walking-aid",
+        };
+        self.words.say(id, &[])
     }
 
     /// Which side does an item.
@@ -260,4 +296,22 @@ pub fn say_error(words: &Words, error: &dyn Coded) -> (String, String) {
         args.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
     let code = error.code();
     (words.say(&format!("err-{code}"), &args), words.say(&format!("do-{code}"), &args))
+}
+
+/// A failure, whole: with who says so, and whom to ring if a plan is held.
+pub fn problem(words: &Words, known: Option<&Known>, error: &BedsideError) -> ProblemView {
+    let speaker = Speaker::new(words, known.map(|known| &known.plan));
+    let (happened, to_do) = speaker.error(error);
+    let reasons = match error {
+        BedsideError::NotYet { not_yet, .. } => {
+            not_yet.reasons.iter().map(|reason| speaker.reason(reason)).collect()
+        }
+        _ => Vec::new(),
+    };
+    let ring = known.map(|known| {
+        let clinic = &known.plan.doc().clinic;
+        let args = [("clinic", clinic.name.as_str().into()), ("phone", clinic.phone.as_str().into())];
+        words.say("ring-clinic", &args)
+    });
+    ProblemView { code: error.code().to_string(), happened, to_do, reasons, ring }
 }

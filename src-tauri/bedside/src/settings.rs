@@ -3,12 +3,20 @@
 use sendaluna_core::calendar::Waking;
 use sendaluna_store::Store;
 use sendaluna_words::LANGUAGES;
+use serde::Deserialize;
 
 use crate::error::BedsideError;
 use crate::home::Bedside;
+use crate::view::window::Theme;
 
 const LANGUAGE: &str = "language";
 const WAKING: &str = "waking";
+const TEXT: &str = "text";
+const THEME: &str = "theme";
+const FIRST_DONE: &str = "first-done";
+
+/// Text sizes, in per cent.
+pub const TEXT_SIZES: [u16; 4] = [100, 125, 150, 200];
 
 /// What can be set.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -17,15 +25,49 @@ pub struct Settings {
     pub language: Option<String>,
     /// When the patient is awake.
     pub waking: Waking,
+    /// Text size in per cent; if not set, 100.
+    pub text: Option<u16>,
+    /// Light, dark, or as the device.
+    pub theme: Theme,
+    /// The first two minutes were gone through.
+    pub first_done: bool,
+}
+
+/// What the patient changes; what is not given stays.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Change {
+    /// The language.
+    pub language: Option<String>,
+    /// Text size, in per cent.
+    pub text: Option<u16>,
+    /// Light, dark, or as the device.
+    pub theme: Option<Theme>,
+    /// Awake from, in minutes after midnight.
+    pub awake_from_min: Option<u16>,
+    /// Awake to, in minutes after midnight.
+    pub awake_to_min: Option<u16>,
+    /// The first two minutes were gone through.
+    pub first_done: Option<bool>,
 }
 
 impl Settings {
     pub(crate) fn read(store: &Store) -> Result<Self, BedsideError> {
-        let language = store.setting(LANGUAGE)?.and_then(|json| serde_json::from_str(&json).ok());
-        let waking = store.setting(WAKING)?.and_then(|json| serde_json::from_str::<(u16, u16)>(&json).ok());
+        let waking = get::<(u16, u16)>(store, WAKING)?;
         let waking = waking.map_or_else(Waking::default, |(from_min, to_min)| Waking { from_min, to_min });
-        Ok(Self { language, waking })
+        Ok(Self {
+            language: get(store, LANGUAGE)?,
+            waking,
+            text: get(store, TEXT)?,
+            theme: get(store, THEME)?.unwrap_or_default(),
+            first_done: get(store, FIRST_DONE)?.unwrap_or(false),
+        })
     }
+}
+
+/// A setting; one that this version cannot read counts as not set.
+fn get<T: for<'a> Deserialize<'a>>(store: &Store, name: &str) -> Result<Option<T>, BedsideError> {
+    Ok(store.setting(name)?.and_then(|json| serde_json::from_str(&json).ok()))
 }
 
 impl Bedside {
@@ -34,21 +76,35 @@ impl Bedside {
         Settings::read(self.store())
     }
 
-    /// Chooses a language that ships.
-    pub fn set_language(&mut self, lang: &str) -> Result<(), BedsideError> {
-        if !LANGUAGES.contains(&lang) {
-            return Err(BedsideError::NoSuchLanguage(lang.to_string()));
-        }
-        let json = serde_json::Value::from(lang).to_string();
-        self.store_mut().write(|w| Ok(w.setting(LANGUAGE, &json)?))
-    }
-
-    /// Sets the waking hours, in minutes after midnight.
-    pub fn set_waking(&mut self, from_min: u16, to_min: u16) -> Result<(), BedsideError> {
-        if from_min >= to_min || to_min > 24 * 60 {
+    /// Changes settings: all of them or none.
+    pub fn change_settings(&mut self, change: &Change) -> Result<(), BedsideError> {
+        let held = self.settings()?.waking;
+        let from = change.awake_from_min.unwrap_or(held.from_min);
+        let to = change.awake_to_min.unwrap_or(held.to_min);
+        if from >= to || to > 24 * 60 {
             return Err(BedsideError::WakingHours);
         }
-        let json = serde_json::json!([from_min, to_min]).to_string();
-        self.store_mut().write(|w| Ok(w.setting(WAKING, &json)?))
+        if let Some(lang) = change.language.as_deref().filter(|lang| !LANGUAGES.contains(lang)) {
+            return Err(BedsideError::NoSuchLanguage(lang.to_string()));
+        }
+        if change.text.is_some_and(|text| !TEXT_SIZES.contains(&text)) {
+            return Err(BedsideError::FigureOutOfRange);
+        }
+        let waking = change.awake_from_min.or(change.awake_to_min).map(|_| serde_json::json!([from, to]));
+        let changes = [
+            (LANGUAGE, change.language.as_ref().map(|lang| serde_json::json!(lang))),
+            (WAKING, waking),
+            (TEXT, change.text.map(|text| serde_json::json!(text))),
+            (THEME, change.theme.map(|theme| serde_json::json!(theme))),
+            (FIRST_DONE, change.first_done.map(|done| serde_json::json!(done))),
+        ];
+        self.store_mut().write(|w| {
+            for (name, value) in changes {
+                if let Some(value) = value {
+                    w.setting(name, &value.to_string())?;
+                }
+            }
+            Ok(())
+        })
     }
 }

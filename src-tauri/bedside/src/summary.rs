@@ -1,69 +1,17 @@
 //! What an offered plan says, for the one sheet that is read before "This is my plan". The side is
 //! asked, so it is not in here.
 
-use chrono::NaiveDate;
 use sendaluna_core::calendar::Today;
 use sendaluna_core::gate::{Gate, GateDay, Gates};
 use sendaluna_core::plan::doc::DayZero;
 use sendaluna_words::Words;
-use serde::Serialize;
 
 use crate::clock::Now;
-use crate::day::{ContactsView, contacts};
+use crate::day::contacts;
 use crate::home::{Bedside, clinic_zone};
 use crate::receive::Offer;
 use crate::say::Speaker;
-
-/// The summary of an offered plan.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct SummaryView {
-    /// Whose plan.
-    pub called: String,
-    /// Year of birth.
-    pub born: u16,
-    /// The clinic.
-    pub clinic: String,
-    /// Which revision.
-    pub revision: u32,
-    /// Operations and injuries, with their days.
-    pub episodes: Vec<EpisodeView>,
-    /// How many exercises.
-    pub exercises: usize,
-    /// Exercises that are not allowed yet, and when they open.
-    pub not_yet: Vec<NotYetView>,
-    /// Lifts that have no effect.
-    pub lifts_ignored: Vec<String>,
-    /// Whom to ring.
-    pub contacts: ContactsView,
-    /// Today's date, to be confirmed.
-    pub today: NaiveDate,
-    /// The same, as people say it.
-    pub today_said: String,
-    /// The side is to be asked.
-    pub first: bool,
-    /// It is in force already.
-    pub same_again: bool,
-}
-
-/// An operation or injury.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct EpisodeView {
-    /// What it was.
-    pub name: String,
-    /// When, as people say it.
-    pub day_said: String,
-}
-
-/// An exercise that is not allowed yet.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct NotYetView {
-    /// Its name.
-    pub name: String,
-    /// The day on which it opens, if that is known.
-    pub opens: Option<NaiveDate>,
-    /// The sentence.
-    pub said: String,
-}
+use crate::view::receive::{EpisodeView, NotYetView, SummaryView};
 
 impl Bedside {
     /// What an offered plan says.

@@ -248,15 +248,20 @@ impl Runner {
         Ok(self.wake(now_ms))
     }
 
-    /// Ends the present set with what was done of it; not possible before its first repetition.
-    pub fn end_set(&mut self) -> Result<Vec<Cue>, NotNow> {
+    /// Whether the present set can be ended with what was done of it.
+    pub fn can_end_set(&self) -> bool {
         let in_set = matches!(
             self.clock,
             Clock::Running { .. } | Clock::Halted { asking: false, from: From::Running { .. } }
         );
+        in_set && self.courses_done() > 0
+    }
+
+    /// Ends the present set with what was done of it; not possible before its first repetition.
+    pub fn end_set(&mut self) -> Result<Vec<Cue>, NotNow> {
         let is_end = |cue: &TimedCue| matches!(cue.cue, Cue::SetDone { .. });
         match self.script.cues[self.next..].iter().position(is_end) {
-            Some(skip) if in_set && self.courses_done() > 0 => {
+            Some(skip) if self.can_end_set() => {
                 self.next += skip;
                 Ok(vec![self.step()])
             }

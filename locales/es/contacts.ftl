@@ -1,0 +1,18 @@
+### Cuándo parar y a quién llamar.
+
+contacts-title = Cuándo parar y llamar
+contacts-whom = A quién llamar
+contacts-ring-clinic = Llamar a { $clinic }
+contacts-ring-night = Tardes, noches y fines de semana
+contacts-ring-emergency = Emergencias
+contacts-remember = Recuerde
+contacts-unwell = Me siento mal o con mareo
+contacts-happened = ¿Le ha pasado algo?
+contacts-fell = Tuve una caída
+contacts-hospital = Estuve en el hospital
+contacts-fell-means = Se anota que usted tuvo una caída. Desde entonces no se abre nada nuevo hasta que su clínica lo diga.
+contacts-hospital-means = Se anota que usted estuvo en el hospital. Desde entonces no se abre nada nuevo hasta que su clínica lo diga.
+contacts-write-fell = Sí, tuve una caída
+contacts-write-hospital = Sí, estuve en el hospital
+contacts-not-so = No, volver
+contacts-back = Volver

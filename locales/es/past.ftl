@@ -1,0 +1,15 @@
+### Lo que hizo el paciente.
+
+past-title = Lo que hice
+past-legend-whole = Una sesión entera
+past-legend-part = Parte de una sesión
+past-from-memory = Hueco: de memoria
+past-no-record = Un día sin anotaciones
+past-gap = Algunos días no tienen anotaciones. No pasa nada. Siga con el día de hoy.
+past-press = Pulse una semana para leerla en palabras.
+past-pain = Dolor
+past-no-pain = Todavía no hay ningún dolor anotado.
+past-pain-chart = Su dolor desde el { $first } hasta el { $last }, en una línea. La tabla dice lo mismo.
+past-pain-table = El dolor en una tabla
+past-day = Día
+past-level = 0 a 10

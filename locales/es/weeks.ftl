@@ -1,0 +1,5 @@
+### Las semanas del plan, en una línea.
+
+weeks-title = Sus semanas
+weeks-from-to = Semanas { $first } a { $last }
+weeks-now = Esta semana

@@ -1,0 +1,116 @@
+//! Before a session: what is asked, and what is coming.
+
+use std::collections::BTreeSet;
+
+use sendaluna_core::calendar::DueItem;
+use sendaluna_core::ids::{ItemId, SignId};
+use sendaluna_core::plan::doc::Tier;
+use sendaluna_core::record::By;
+use sendaluna_core::session::{PainAnswer, arrange, closed_length_ms};
+use sendaluna_words::Words;
+
+use crate::clock::Now;
+use crate::day::contacts;
+use crate::error::BedsideError;
+use crate::home::{Bedside, Known};
+use crate::say::Speaker;
+use crate::stop::stop_view;
+use crate::view::session::{AnsweredView, BeforeView, ComingView, DateView};
+use crate::view::window::WrittenView;
+
+impl Bedside {
+    /// What is asked before a session of everything due, or of one item, and what is coming. Refused,
+    /// before anybody answers for nothing, if no session could begin anyway.
+    pub fn before_view(
+        &self,
+        only: Option<&ItemId>,
+        goes_on: bool,
+        words: &Words,
+        now: &Now,
+    ) -> Result<BeforeView, BedsideError> {
+        self.check_session(only, now)?;
+        let known = self.known()?;
+        let before = self.before(only, now)?;
+        let speaker = Speaker::new(words, Some(&known.plan));
+        let chosen = if goes_on { self.left_of_open(&known, now) } else { self.chosen(&known, only, now)? };
+        let arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+        let coming = Coming { home: self, known: &known, speaker: &speaker, due: &chosen };
+        Ok(BeforeView {
+            confirm_date: before.confirm_date.map(|day| DateView { day, said: words.day_and_year(day) }),
+            questions: before.questions,
+            signs: contacts(&known.plan, &speaker).signs,
+            can_go_on: before.open_session.is_some(),
+            coming: arranged.parts.iter().filter_map(|part| coming.item(&part.item)).collect(),
+            minutes: closed_length_ms(&arranged.parts, &arranged.blocks).div_ceil(60_000),
+            have_ready: coming.have_ready(),
+            beside_you: coming.items().any(|item| item.beside_you),
+        })
+    }
+
+    /// The answers before a session: signs first, and pain at rest only if no sign says to ring.
+    pub fn answer_before(
+        &mut self,
+        signs: &[SignId],
+        pain: Option<u8>,
+        by: By,
+        words: &Words,
+        now: &Now,
+    ) -> Result<AnsweredView, BedsideError> {
+        if pain.is_some_and(|level| level > 10) {
+            return Err(BedsideError::FigureOutOfRange);
+        }
+        let mut tier = self.answer_signs(signs, by, now)?;
+        let rings = |tier: Option<Tier>| matches!(tier, Some(Tier::Emergency | Tier::RingToday));
+        if let Some(level) = pain
+            && !rings(tier)
+            && self.answer_pain_before(level, by, now)? == PainAnswer::StopToday
+        {
+            tier = Some(Tier::RingToday);
+        }
+        let known = self.known()?;
+        let speaker = Speaker::new(words, Some(&known.plan));
+        let stop = tier.filter(|_| rings(tier)).map(|tier| stop_view(&known.plan, &speaker, tier));
+        let noted = (tier == Some(Tier::Note)).then(|| words.say("signs-noted", &[]));
+        Ok(AnsweredView { stop, noted })
+    }
+
+    /// "I have spoken to the clinic."
+    pub fn spoke_view(&mut self, by: By, words: &Words, now: &Now) -> Result<WrittenView, BedsideError> {
+        self.spoke_to_clinic(by, now)?;
+        Ok(WrittenView { said: words.say("spoke-done", &[]), against: false })
+    }
+}
+
+struct Coming<'a> {
+    home: &'a Bedside,
+    known: &'a Known,
+    speaker: &'a Speaker<'a>,
+    due: &'a [DueItem],
+}
+
+impl<'a> Coming<'a> {
+    fn items(&self) -> impl Iterator<Item = &'a sendaluna_core::plan::doc::Item> {
+        self.due.iter().filter_map(|due| self.known.plan.item(&due.item))
+    }
+
+    fn item(&self, id: &ItemId) -> Option<ComingView> {
+        let plan = &self.known.plan;
+        let due = self.due.iter().find(|due| due.item == *id)?;
+        let item = plan.item(id)?;
+        let position = self.home.library().find(plan, &item.movement)?.movement().facts.position;
+        Some(ComingView {
+            item: id.clone(),
+            name: self.speaker.name(self.home.library(), plan, &item.movement),
+            side: self.speaker.side(plan, item),
+            position,
+            dose: self.speaker.dose(&due.dose),
+        })
+    }
+
+    fn have_ready(&self) -> Vec<String> {
+        let library = self.home.library();
+        let found = self.items().filter_map(|item| library.find(&self.known.plan, &item.movement));
+        let props: BTreeSet<_> = found.flat_map(|found| found.movement().props.clone()).collect();
+        props.into_iter().map(|prop| self.speaker.prop(prop)).collect()
+    }
+}

@@ -1,0 +1,10 @@
+//! What the shells show: plain data in the patient's words. With the feature `types`, each also
+//! describes itself to the window's language.
+
+pub mod day;
+#[cfg(feature = "types")]
+pub mod names;
+pub mod past;
+pub mod receive;
+pub mod session;
+pub mod window;

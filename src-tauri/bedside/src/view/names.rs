@@ -1,0 +1,80 @@
+//! Names as they travel to a window, for its types alone; a test holds them against what is sent.
+#![expect(missing_docs, reason = "the names say it")]
+
+use ts_rs::TS;
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum Tier {
+    Emergency,
+    RingToday,
+    Note,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum SideName {
+    Left,
+    Right,
+    Both,
+    Neither,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PositionName {
+    Supine,
+    HookLying,
+    SideLying,
+    Prone,
+    Seated,
+    Standing,
+    BentOver,
+    Kneeling,
+    HandsAndKnees,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PlaceName {
+    Hip,
+    Thigh,
+    Knee,
+    Calf,
+    Foot,
+    Back,
+    Shoulder,
+    Elsewhere,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PainKindName {
+    Stretching,
+    Sharp,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PainAnswerName {
+    GoOn,
+    Gently,
+    Easier,
+    StopExercise,
+    StopToday,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum EndingName {
+    Whole,
+    Part,
+    StoppedAsTold,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum SetBackName {
+    Fall,
+    Readmission,
+}

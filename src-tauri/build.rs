@@ -1,0 +1,35 @@
+//! Embeds the window: its pages, its icon, and the list of commands it may call. A command that is
+//! not in this list, or not in `capabilities/patient.json`, cannot be reached from the window.
+
+use tauri_build::{AppManifest, Attributes};
+
+const COMMANDS: &[&str] = &[
+    "start",
+    "retry",
+    "reveal",
+    "change",
+    "pick_file",
+    "next_file",
+    "watch_files",
+    "try_code",
+    "take_in",
+    "day",
+    "past",
+    "before",
+    "confirm_date",
+    "answer_before",
+    "begin",
+    "attach",
+    "press",
+    "spoke",
+    "did",
+    "did_care",
+    "stop_item",
+    "set_back",
+    "ring",
+];
+
+fn main() -> Result<(), Box<dyn std::error::Error>> {
+    let attributes = Attributes::new().app_manifest(AppManifest::new().commands(COMMANDS));
+    Ok(tauri_build::try_build(attributes)?)
+}

@@ -1,0 +1,21 @@
+//! `sendaluna`: the patient's program. Without a command, the window opens; with one, it answers in
+//! the terminal: for a helper, a screen reader or a bench.
+
+mod answer;
+mod args;
+pub mod clock;
+mod hands;
+pub mod leader;
+mod led;
+mod questions;
+mod receive;
+mod session;
+mod today;
+mod window;
+
+use std::process::ExitCode;
+
+/// Runs the program on the arguments it was started with.
+pub fn run() -> ExitCode {
+    answer::run()
+}

@@ -1,0 +1,252 @@
+//! What the window may ask for. Each is one call into a use case, and names no path, no time and no
+//! phone number.
+#![expect(clippy::needless_pass_by_value, reason = "a command's arguments come as the host hands them over")]
+
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+use sendaluna_bedside::Bedside;
+use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::settings::Change;
+use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
+use sendaluna_bedside::view::day::DayView;
+use sendaluna_bedside::view::past::PastView;
+use sendaluna_bedside::view::receive::OfferView;
+use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
+use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
+use tauri::ipc::{Channel, Invoke};
+use tauri::{AppHandle, Manager, State, Wry};
+use tauri_plugin_dialog::DialogExt;
+use tauri_plugin_opener::OpenerExt;
+
+use crate::leader::{Order, Sink};
+use crate::window::desk::Desk;
+
+type Answer<T> = Result<T, ProblemView>;
+type OurDesk<'a> = State<'a, Arc<Desk>>;
+
+/// Every command.
+pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
+    tauri::generate_handler![
+        start,
+        retry,
+        reveal,
+        change,
+        pick_file,
+        next_file,
+        watch_files,
+        try_code,
+        take_in,
+        day,
+        past,
+        before,
+        confirm_date,
+        answer_before,
+        begin,
+        attach,
+        press,
+        spoke,
+        did,
+        did_care,
+        stop_item,
+        set_back,
+        ring,
+    ]
+}
+
+/// What the window needs first. Never fails: what is wrong is in it.
+#[tauri::command(async)]
+fn start(desk: OurDesk<'_>) -> StartView {
+    let view = desk.look(Bedside::start_view);
+    view.unwrap_or_else(|problem| desk.with_words(|words| StartView::of_problem(words, problem)))
+}
+
+/// Tries again to open a record that could not be opened.
+#[tauri::command(async)]
+fn retry(desk: OurDesk<'_>) -> StartView {
+    desk.open_again();
+    start(desk)
+}
+
+/// The first page is drawn: the window may be seen.
+#[tauri::command]
+fn reveal(app: AppHandle) {
+    if let Some(window) = app.get_webview_window(super::MAIN) {
+        let _ = window.show();
+    }
+}
+
+/// Changes settings.
+#[tauri::command(async)]
+fn change(desk: OurDesk<'_>, change: Change) -> Answer<StartView> {
+    desk.write(|home, _, _| home.change_settings(&change))?;
+    desk.speak_as_set();
+    Ok(start(desk))
+}
+
+/// Lets the patient pick a file in the system's own dialogue, and offers it; `None` if none was picked.
+#[tauri::command(async)]
+fn pick_file(app: AppHandle, desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
+    let title = desk.with_words(|words| words.say("window-pick-title", &[]));
+    let kind = desk.with_words(|words| words.say("window-pick-kind", &[]));
+    let picked = app.dialog().file().set_title(title).add_filter(kind, &["sendaluna"]).blocking_pick_file();
+    if let Some(path) = picked.and_then(|file| file.into_path().ok()) {
+        desk.files.offer([path]);
+    }
+    next_file(desk)
+}
+
+/// Offers the next file that was handed over.
+#[tauri::command(async)]
+fn next_file(desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
+    let Some(path) = desk.files.next() else { return Ok(None) };
+    desk.put_in(&path)?;
+    desk.intake(|home, intake, words, now| Ok(home.examine(intake, None, words, now))).map(Some)
+}
+
+/// Tells the window whenever files wait.
+#[tauri::command]
+fn watch_files(desk: OurDesk<'_>, channel: Channel<bool>) {
+    desk.files.watch(channel);
+}
+
+/// The code on the letter.
+#[tauri::command(async)]
+fn try_code(desk: OurDesk<'_>, code: String) -> Answer<OfferView> {
+    desk.intake(|home, intake, words, now| Ok(home.examine(intake, Some(&code), words, now)))
+}
+
+/// "This is my plan."
+#[tauri::command(async)]
+fn take_in(desk: OurDesk<'_>, sides: Vec<OperatedSide>, today: Option<NaiveDate>) -> Answer<WrittenView> {
+    let written = desk.intake(|home, intake, words, now| home.confirm(intake, sides, today, words, now))?;
+    desk.speak_as_set();
+    Ok(written)
+}
+
+/// Today.
+#[tauri::command(async)]
+fn day(desk: OurDesk<'_>) -> Answer<DayView> {
+    desk.look(Bedside::day)
+}
+
+/// What was done.
+#[tauri::command(async)]
+fn past(desk: OurDesk<'_>) -> Answer<PastView> {
+    desk.look(Bedside::past)
+}
+
+/// What is asked before a session, and what is coming.
+#[tauri::command(async)]
+fn before(desk: OurDesk<'_>, only: Option<ItemId>, goes_on: bool) -> Answer<BeforeView> {
+    desk.look(|home, words, now| home.before_view(only.as_ref(), goes_on, words, now))
+}
+
+/// "Yes, that is today's date."
+#[tauri::command(async)]
+fn confirm_date(desk: OurDesk<'_>, day: NaiveDate) -> Answer<()> {
+    desk.write(|home, _, now| home.confirm_date(day, now))
+}
+
+/// The answers before a session, or a warning sign at any time.
+#[tauri::command(async)]
+fn answer_before(
+    desk: OurDesk<'_>,
+    signs: Vec<SignId>,
+    pain: Option<u8>,
+    helper: bool,
+) -> Answer<AnsweredView> {
+    desk.write(|home, words, now| home.answer_before(&signs, pain, by(helper), words, now))
+}
+
+/// Begins a session, or goes on with today's.
+#[tauri::command(async)]
+fn begin(
+    desk: OurDesk<'_>,
+    only: Option<ItemId>,
+    goes_on: bool,
+    helper: bool,
+    channel: Channel<Told>,
+) -> Answer<()> {
+    desk.lead(sink(channel), |home, now| {
+        if goes_on { home.go_on(by(helper), now) } else { home.begin(only.as_ref(), by(helper), now) }
+    })
+}
+
+/// A page that was loaded anew looks on again; `false` if no session is under way.
+#[tauri::command(async)]
+fn attach(desk: OurDesk<'_>, channel: Channel<Told>) -> bool {
+    desk.order(Order::Attach(sink(channel)))
+}
+
+/// A press in a session. What comes of it comes over the session's channel.
+#[tauri::command(async)]
+fn press(desk: OurDesk<'_>, press: Press) -> bool {
+    desk.order(Order::Press(press))
+}
+
+/// "I have spoken to the clinic."
+#[tauri::command(async)]
+fn spoke(desk: OurDesk<'_>) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.spoke_view(By::Patient, words, now))
+}
+
+/// An exercise done without the program.
+#[tauri::command(async)]
+fn did(desk: OurDesk<'_>, item: ItemId, sets: u8, each: u16, yesterday: bool) -> Answer<WrittenView> {
+    let day = if yesterday { WhichDay::Yesterday } else { WhichDay::Today };
+    desk.write(|home, words, now| Ok(home.did(&item, day, sets, each, By::Patient, now)?.view(words)))
+}
+
+/// Care done today.
+#[tauri::command(async)]
+fn did_care(desk: OurDesk<'_>, care: CareId) -> Answer<WrittenView> {
+    desk.write(|home, words, now| Ok(home.did_care(&care, WhichDay::Today, By::Patient, now)?.view(words)))
+}
+
+/// "My clinic told me to stop this", or that taken back.
+#[tauri::command(async)]
+fn stop_item(desk: OurDesk<'_>, item: ItemId, undo: bool) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.stop_item(&item, undo, By::Patient, words, now))
+}
+
+/// A fall, or a stay in hospital.
+#[tauri::command(async)]
+fn set_back(desk: OurDesk<'_>, what: SetBackKind) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.set_back_view(what, By::Patient, words, now))
+}
+
+/// Rings a number of the plan's, where the device can.
+#[tauri::command(async)]
+fn ring(app: AppHandle, desk: OurDesk<'_>, whom: Whom) -> Answer<()> {
+    let contacts = desk.look(|home, words, _| home.contacts(words))?;
+    let number = match whom {
+        Whom::Clinic => contacts.phone,
+        Whom::Night => contacts.out_of_hours_phone,
+        Whom::Emergency => contacts.emergency_phone,
+    };
+    let digits: String = number.chars().filter(|c| c.is_ascii_digit() || *c == '+').collect();
+    // Where nothing can ring, the number is on the screen in large type.
+    let _ = app.opener().open_url(format!("tel:{digits}"), None::<&str>);
+    Ok(())
+}
+
+/// Whom to ring.
+#[derive(Debug, Clone, Copy, serde::Deserialize)]
+#[serde(rename_all = "kebab-case")]
+enum Whom {
+    Clinic,
+    Night,
+    Emergency,
+}
+
+/// A page that is gone misses nothing: what matters is on disk, and it asks again when it is back.
+fn sink(channel: Channel<Told>) -> Sink {
+    Box::new(move |told, _| {
+        let _ = channel.send(told);
+    })
+}
+
+fn by(helper: bool) -> By {
+    if helper { By::Helper } else { By::Patient }
+}

@@ -1,0 +1,226 @@
+//! What the commands work with: one record, one clock, one set of words.
+
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+
+use sendaluna_bedside::intake::Intake;
+use sendaluna_bedside::lead::Lead;
+use sendaluna_bedside::say::{problem, say_error};
+use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
+use sendaluna_bedside::view::window::ProblemView;
+use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
+
+use crate::clock::DeviceClock;
+use crate::leader::{Leader, Order, Sink};
+use crate::receive::read;
+use crate::window::Wishes;
+use crate::window::files::Files;
+
+/// Who holds the record.
+enum Hold {
+    /// Nobody yet.
+    Nobody,
+    /// This desk.
+    Desk(Box<Bedside>),
+    /// The session under way.
+    Session(Leader),
+    /// It could not be opened.
+    Failed(BedsideError),
+}
+
+/// What the commands work with.
+pub struct Desk {
+    clock: Arc<DeviceClock>,
+    folder: PathBuf,
+    keys: KeyringOrFile,
+    language: String,
+    words: RwLock<Words>,
+    hold: Mutex<Hold>,
+    intake: Mutex<Option<Intake>>,
+    /// Files that wait to be looked at.
+    pub files: Files,
+}
+
+impl Desk {
+    /// With nothing opened yet.
+    pub fn new(wishes: Wishes) -> Self {
+        let files = Files::default();
+        files.offer(wishes.file);
+        Self {
+            clock: Arc::new(DeviceClock::new()),
+            folder: wishes.folder,
+            keys: wishes.keys,
+            words: RwLock::new(Words::new([wishes.language.as_str()])),
+            language: wishes.language,
+            hold: Mutex::new(Hold::Nobody),
+            intake: Mutex::new(None),
+            files,
+        }
+    }
+
+    /// Opens the record while the window is being made.
+    pub fn open_aside(self: &Arc<Self>) {
+        let desk = Arc::clone(self);
+        // The lock is taken before the thread starts its work, so that the first command waits for it.
+        let (taken, is_taken) = std::sync::mpsc::channel();
+        std::thread::spawn(move || {
+            let mut hold = locked(&desk.hold);
+            let _ = taken.send(());
+            *hold = desk.opened();
+        });
+        let _ = is_taken.recv();
+    }
+
+    /// Opens the record again, if it could not be opened.
+    pub fn open_again(&self) {
+        let mut hold = locked(&self.hold);
+        if matches!(*hold, Hold::Failed(_) | Hold::Nobody) {
+            *hold = self.opened();
+        }
+    }
+
+    fn opened(&self) -> Hold {
+        match Bedside::open(&self.folder, &self.keys, IanaZone::of_device()) {
+            Ok(home) => {
+                self.speak(&home);
+                Hold::Desk(Box::new(home))
+            }
+            Err(error) => Hold::Failed(error),
+        }
+    }
+
+    /// Speaks as the record says from now on.
+    pub fn speak_as_set(&self) {
+        if let Hold::Desk(home) = &*locked(&self.hold) {
+            self.speak(home);
+        }
+    }
+
+    fn speak(&self, home: &Bedside) {
+        let words = home.words(&self.language);
+        *self.words.write().unwrap_or_else(PoisonError::into_inner) = words;
+    }
+
+    /// Lets go of everything in good order.
+    pub fn close(&self) {
+        let hold = std::mem::replace(&mut *locked(&self.hold), Hold::Nobody);
+        if let Hold::Session(leader) = hold {
+            leader.end();
+        }
+    }
+
+    /// One use case that only looks. While a session is led, it looks beside it.
+    pub fn look<T>(
+        &self,
+        use_case: impl FnOnce(&Bedside, &Words, &Now) -> Result<T, BedsideError>,
+    ) -> Result<T, ProblemView> {
+        let mut hold = locked(&self.hold);
+        self.settle(&mut hold);
+        let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
+        let now = self.clock.now();
+        match &*hold {
+            Hold::Desk(home) => {
+                use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error))
+            }
+            Hold::Session(_) => Bedside::look(&self.folder, &self.keys, IanaZone::of_device())
+                .and_then(|home| use_case(&home, &words, &now))
+                .map_err(|error| explain(&words, None, &error)),
+            Hold::Failed(error) => Err(explain(&words, None, error)),
+            Hold::Nobody => Err(explain(&words, None, &BedsideError::NoPlan)),
+        }
+    }
+
+    /// One use case that writes. Not while a session is led.
+    pub fn write<T>(
+        &self,
+        use_case: impl FnOnce(&mut Bedside, &Words, &Now) -> Result<T, BedsideError>,
+    ) -> Result<T, ProblemView> {
+        let mut hold = locked(&self.hold);
+        self.settle(&mut hold);
+        let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
+        let now = self.clock.now();
+        match &mut *hold {
+            Hold::Desk(home) => {
+                use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error))
+            }
+            Hold::Session(_) => Err(explain(&words, None, &BedsideError::SessionUnderWay)),
+            Hold::Failed(error) => Err(explain(&words, None, error)),
+            Hold::Nobody => Err(explain(&words, None, &BedsideError::NoPlan)),
+        }
+    }
+
+    /// One use case about the file that is on its way in.
+    pub fn intake<T>(
+        &self,
+        use_case: impl FnOnce(&mut Bedside, &mut Intake, &Words, &Now) -> Result<T, BedsideError>,
+    ) -> Result<T, ProblemView> {
+        let mut intake = locked(&self.intake);
+        self.write(|home, words, now| {
+            let intake = intake.as_mut().ok_or(BedsideError::NoFile)?;
+            use_case(home, intake, words, now)
+        })
+    }
+
+    /// Puts a file on its way in; whatever was on its way is forgotten.
+    pub fn put_in(&self, path: &Path) -> Result<(), ProblemView> {
+        let bytes = read(path).map_err(|trouble| {
+            let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
+            let (happened, to_do) = say_error(&words, &trouble);
+            ProblemView { code: trouble.code().to_string(), happened, to_do, reasons: Vec::new(), ring: None }
+        })?;
+        *locked(&self.intake) = Some(Intake::new(bytes));
+        Ok(())
+    }
+
+    /// Begins a session that a use case prepares.
+    pub fn lead(
+        &self,
+        to: Sink,
+        prepare: impl FnOnce(&mut Bedside, &Now) -> Result<sendaluna_bedside::guide::Guide, BedsideError>,
+    ) -> Result<(), ProblemView> {
+        let mut hold = locked(&self.hold);
+        self.settle(&mut hold);
+        let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
+        let Hold::Desk(home) = &mut *hold else {
+            return Err(explain(&words, None, &BedsideError::SessionUnderWay));
+        };
+        let ready = prepare(home, &self.clock.now()).and_then(|guide| Ok((guide, home.known()?)));
+        let (guide, known) = match ready {
+            Ok(ready) => ready,
+            Err(error) => return Err(explain(&words, Some(home), &error)),
+        };
+        let Hold::Desk(home) = std::mem::replace(&mut *hold, Hold::Nobody) else { return Ok(()) };
+        let lead = Lead::new(*home, known, guide, Words::new([words.lang()]), &*self.clock);
+        *hold = Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to));
+        Ok(())
+    }
+
+    /// Passes an order on to the session under way; `false` if there is none.
+    pub fn order(&self, order: Order) -> bool {
+        let mut hold = locked(&self.hold);
+        self.settle(&mut hold);
+        matches!(&*hold, Hold::Session(leader) if leader.order(order))
+    }
+
+    /// The words, in another place.
+    pub fn with_words<T>(&self, f: impl FnOnce(&Words) -> T) -> T {
+        f(&self.words.read().unwrap_or_else(PoisonError::into_inner))
+    }
+
+    /// Takes the record back from a session that is over.
+    fn settle(&self, hold: &mut Hold) {
+        if matches!(hold, Hold::Session(leader) if leader.is_over()) {
+            let Hold::Session(leader) = std::mem::replace(hold, Hold::Nobody) else { return };
+            *hold = leader.end().map_or_else(|| self.opened(), |home| Hold::Desk(Box::new(home)));
+        }
+    }
+}
+
+fn locked<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+fn explain(words: &Words, home: Option<&Bedside>, error: &BedsideError) -> ProblemView {
+    let known = home.and_then(|home| home.known().ok());
+    problem(words, known.as_ref(), error)
+}

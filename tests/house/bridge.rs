@@ -1,0 +1,165 @@
+//! The window's types are those of the views: `ui/generated/bridge.ts` is written from them, and held
+//! against them. Written anew with `SENDALUNA_WRITE_DOCS=1`.
+
+use sendaluna_bedside::types::{
+    Ending, OperatedSide, PainAnswer, PainKind, Place, Position, SetBackKind, Tier,
+};
+use sendaluna_bedside::view::{day, names, past, receive, session, window};
+use sendaluna_tests::root;
+use serde_json::{Value, json};
+use ts_rs::{Config, TS};
+
+fn declared<T: TS>(config: &Config) -> String {
+    let docs = T::docs().unwrap_or_default();
+    let docs = docs.trim_end();
+    let line = if docs.is_empty() { "" } else { "\n" };
+    format!("{docs}{line}export {}\n", T::decl(config))
+}
+
+#[test]
+fn the_types_are_current() {
+    let config = Config::default();
+    let all: &[fn(&Config) -> String] = &[
+        declared::<names::Tier>,
+        declared::<names::SideName>,
+        declared::<names::PositionName>,
+        declared::<names::PlaceName>,
+        declared::<names::PainKindName>,
+        declared::<names::PainAnswerName>,
+        declared::<names::EndingName>,
+        declared::<names::SetBackName>,
+        declared::<window::ProblemView>,
+        declared::<window::LanguageView>,
+        declared::<window::Theme>,
+        declared::<window::SettingsView>,
+        declared::<window::StartView>,
+        declared::<window::WrittenView>,
+        declared::<receive::OfferView>,
+        declared::<receive::SummaryView>,
+        declared::<receive::EpisodeView>,
+        declared::<receive::NotYetView>,
+        declared::<day::DayView>,
+        declared::<day::NowView>,
+        declared::<day::ItemView>,
+        declared::<day::GateView>,
+        declared::<day::ReasonView>,
+        declared::<day::CareView>,
+        declared::<day::RuleView>,
+        declared::<day::ContactsView>,
+        declared::<day::SignView>,
+        declared::<day::StopView>,
+        declared::<day::EpisodeWeeksView>,
+        declared::<day::WeekView>,
+        declared::<past::PastView>,
+        declared::<past::PastWeekView>,
+        declared::<past::PastDayView>,
+        declared::<past::PastSessionView>,
+        declared::<past::PastMark>,
+        declared::<past::PainPointView>,
+        declared::<session::BeforeView>,
+        declared::<session::Questions>,
+        declared::<session::DateView>,
+        declared::<session::ComingView>,
+        declared::<session::AnsweredView>,
+        declared::<session::StageName>,
+        declared::<session::WaitsFor>,
+        declared::<session::StageView>,
+        declared::<session::StageItemView>,
+        declared::<session::TallySetView>,
+        declared::<session::PainSaidView>,
+        declared::<session::EndedView>,
+        declared::<session::Told>,
+        declared::<session::Press>,
+    ];
+    let all: Vec<String> = all.iter().map(|declared| declared(&config)).collect();
+    let current = format!("// Generated from the views of `bedside`; a test says how.\n\n{}", all.join("\n"));
+    let path = root().join("ui/generated/bridge.ts");
+    if std::env::var_os("SENDALUNA_WRITE_DOCS").is_some() {
+        std::fs::write(&path, &current).expect("written");
+    }
+    let text = std::fs::read_to_string(&path).unwrap_or_default();
+    assert!(text == current, "stale: run the tests once with SENDALUNA_WRITE_DOCS=1");
+}
+
+/// Names that stand for types of a room below are the names that are sent.
+#[test]
+fn names_are_those_that_are_sent() {
+    let config = Config::default();
+    let sent = |name: &str, values: Vec<Value>, declared: String| {
+        let values: Vec<String> = values.iter().map(ToString::to_string).collect();
+        assert_eq!(declared, format!("type {name} = {};", values.join(" | ")));
+    };
+    sent(
+        "Tier",
+        vec![json!(Tier::Emergency), json!(Tier::RingToday), json!(Tier::Note)],
+        names::Tier::decl(&config),
+    );
+    sent(
+        "SideName",
+        [OperatedSide::Left, OperatedSide::Right, OperatedSide::Both, OperatedSide::Neither]
+            .map(|side| json!(side))
+            .into(),
+        names::SideName::decl(&config),
+    );
+    sent(
+        "PositionName",
+        [
+            Position::Supine,
+            Position::HookLying,
+            Position::SideLying,
+            Position::Prone,
+            Position::Seated,
+            Position::Standing,
+            Position::BentOver,
+            Position::Kneeling,
+            Position::HandsAndKnees,
+        ]
+        .map(|position| json!(position))
+        .into(),
+        names::PositionName::decl(&config),
+    );
+    sent(
+        "PlaceName",
+        [
+            Place::Hip,
+            Place::Thigh,
+            Place::Knee,
+            Place::Calf,
+            Place::Foot,
+            Place::Back,
+            Place::Shoulder,
+            Place::Elsewhere,
+        ]
+        .map(|place| json!(place))
+        .into(),
+        names::PlaceName::decl(&config),
+    );
+    sent(
+        "PainKindName",
+        [PainKind::Stretching, PainKind::Sharp].map(|kind| json!(kind)).into(),
+        names::PainKindName::decl(&config),
+    );
+    sent(
+        "PainAnswerName",
+        [
+            PainAnswer::GoOn,
+            PainAnswer::Gently,
+            PainAnswer::Easier,
+            PainAnswer::StopExercise,
+            PainAnswer::StopToday,
+        ]
+        .map(|answer| json!(answer))
+        .into(),
+        names::PainAnswerName::decl(&config),
+    );
+    sent(
+        "EndingName",
+        [Ending::Whole, Ending::Part, Ending::StoppedAsTold].map(|ending| json!(ending)).into(),
+        names::EndingName::decl(&config),
+    );
+    sent(
+        "SetBackName",
+        [SetBackKind::Fall, SetBackKind::Readmission].map(|what| json!(what)).into(),
+        names::SetBackName::decl(&config),
+    );
+}

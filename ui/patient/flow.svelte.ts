@@ -1,0 +1,350 @@
+/**
+ * Which page is shown, and what is asked of the host. No rule lives here: whatever may be done, is due
+ * or is said comes from the host as it is shown.
+ */
+import type {
+    BeforeView,
+    DayView,
+    EndedView,
+    ItemView,
+    OfferView,
+    PainSaidView,
+    PastView,
+    Press,
+    ProblemView,
+    SetBackName,
+    SideName,
+    StageView,
+    StartView,
+    StopView,
+    Told,
+    WrittenView,
+} from '../generated/bridge';
+import { speak } from '../shared/words.svelte';
+import { type Change, type host, Refused, type Whom } from './host';
+
+export type Page =
+    | { at: 'blank' }
+    | { at: 'problem'; problem: ProblemView }
+    | { at: 'first' }
+    | { at: 'receive' }
+    | { at: 'day' }
+    | { at: 'weeks' }
+    | { at: 'item'; item: string }
+    | { at: 'not-yet'; item: string }
+    | { at: 'past'; past: PastView }
+    | { at: 'contacts' }
+    | { at: 'settings' }
+    | { at: 'before'; only: string | null; goesOn: boolean }
+    | { at: 'session' }
+    | { at: 'ended'; ended: EndedView };
+
+/** How often the day is asked for anew while it is on the screen: spacing passes, and midnight comes. */
+const FRESH_MS = 30_000;
+
+export class Flow {
+    page: Page = $state.raw({ at: 'blank' });
+    start: StartView | null = $state.raw(null);
+    day: DayView | null = $state.raw(null);
+    /** Over every page, until the patient has spoken to the clinic. */
+    stop: StopView | null = $state.raw(null);
+    /** Said once on the day. */
+    notice: string | null = $state.raw(null);
+    /** What went wrong on the page that is shown. */
+    problem: ProblemView | null = $state.raw(null);
+    busy = $state(false);
+
+    offer: OfferView | null = $state.raw(null);
+
+    before: BeforeView | null = $state.raw(null);
+    answered = $state(false);
+    noted: string | null = $state.raw(null);
+    helper = $state(false);
+
+    stage: StageView | null = $state.raw(null);
+    pain: PainSaidView | null = $state.raw(null);
+
+    constructor(private readonly host: Host) {}
+
+    /** Brings up the first page. */
+    async open(): Promise<void> {
+        await this.try(async () => {
+            const [start, led] = await Promise.all([this.host.start(), this.host.attach(this.told)]);
+            this.begun(start, led);
+        });
+    }
+
+    /** From now on follows the files that come, and the time that passes. */
+    async follow(): Promise<void> {
+        await this.try(() => this.host.watchFiles(() => void this.handedOver()));
+        setInterval(() => void this.freshen(), FRESH_MS);
+        document.addEventListener('visibilitychange', () => void this.freshen());
+    }
+
+    async retry(): Promise<void> {
+        await this.try(async () => this.begun(await this.host.retry(), false));
+    }
+
+    private begun(start: StartView, led: boolean): void {
+        this.take(start);
+        if (start.problem) this.go({ at: 'problem', problem: start.problem });
+        else if (led) this.go({ at: 'session' });
+        else if (start.first_time) this.go({ at: 'first' });
+        else this.home();
+    }
+
+    /** Takes over how the patient wants it. */
+    private take(start: StartView): void {
+        this.start = start;
+        if (start.day) this.takeDay(start.day);
+        const { language, theme, text } = start.settings;
+        speak(language);
+        const root = document.documentElement;
+        root.lang = language;
+        root.dir = start.languages.find(({ lang }) => lang === language)?.rtl ? 'rtl' : 'ltr';
+        root.dataset['text'] = String(text);
+        if (theme === 'system') delete root.dataset['theme'];
+        else root.dataset['theme'] = theme;
+    }
+
+    private takeDay(day: DayView): void {
+        this.day = day;
+        this.stop = day.stop;
+    }
+
+    go(page: Page): void {
+        this.problem = null;
+        if (page.at !== 'day') this.notice = null;
+        this.page = page;
+    }
+
+    /** The day, or the way in if there is no plan yet. */
+    home = (): void => {
+        this.offer = null;
+        this.go(this.day ? { at: 'day' } : { at: 'receive' });
+        void this.handedOver();
+    };
+
+    private async freshen(): Promise<void> {
+        const shown = ['day', 'item', 'not-yet', 'weeks'].includes(this.page.at);
+        if (shown && !document.hidden) await this.try(() => this.refresh());
+    }
+
+    private async refresh(): Promise<void> {
+        this.takeDay(await this.host.day());
+    }
+
+    backToDay = async (): Promise<void> => {
+        await this.try(() => this.refresh());
+        this.home();
+    };
+
+    /** Does something, and keeps what went wrong for the page. Says whether it went well. */
+    private async try(act: () => Promise<void>): Promise<boolean> {
+        this.busy = true;
+        try {
+            await act();
+            return true;
+        } catch (reason) {
+            if (!(reason instanceof Refused)) throw reason;
+            this.problem = reason.problem;
+            return false;
+        } finally {
+            this.busy = false;
+        }
+    }
+
+    /** Writes something down, goes back to the day, and says so there. */
+    private async write(act: () => Promise<WrittenView>): Promise<void> {
+        let said: string | null = null;
+        const well = await this.try(async () => {
+            said = (await act()).said;
+            await this.refresh();
+        });
+        const { problem } = this;
+        this.home();
+        this.notice = well || !problem ? said : `${problem.happened} ${problem.to_do}`;
+    }
+
+    // How the patient wants it.
+
+    change = async (change: Change): Promise<void> => {
+        this.problem = null;
+        await this.try(async () => this.take(await this.host.change(change)));
+    };
+
+    firstDone = async (): Promise<void> => {
+        await this.change({ first_done: true });
+        this.home();
+    };
+
+    // Taking a plan in.
+
+    receive = (): void => {
+        this.offer = null;
+        this.go({ at: 'receive' });
+    };
+
+    openFile = async (): Promise<void> => {
+        await this.offered(() => this.host.pickFile());
+    };
+
+    /** A file came by a drop, a second start or a double click. A session is not interrupted. */
+    private async handedOver(): Promise<void> {
+        const free = !this.stop && !['session', 'first', 'blank', 'problem'].includes(this.page.at);
+        if (free) await this.nextFile();
+    }
+
+    private async nextFile(): Promise<void> {
+        await this.offered(() => this.host.nextFile());
+    }
+
+    tryCode = async (code: string): Promise<void> => {
+        await this.offered(() => this.host.tryCode(code));
+    };
+
+    private async offered(act: () => Promise<OfferView | null>): Promise<void> {
+        const well = await this.try(async () => {
+            const offer = await act();
+            if (!offer) return;
+            this.go({ at: 'receive' });
+            this.offer = offer;
+        });
+        if (!well) this.refused();
+    }
+
+    private refused(): void {
+        const { problem } = this;
+        this.go({ at: 'receive' });
+        if (problem) this.offer = { step: 'refused', problem };
+    }
+
+    takeIn = async (sides: SideName[], today: string): Promise<void> => {
+        let said = '';
+        const well = await this.try(async () => {
+            said = (await this.host.takeIn(sides, today)).said;
+            this.take(await this.host.start());
+        });
+        if (!well) return this.refused();
+        this.home();
+        this.notice = said;
+    };
+
+    leaveReceive = (): void => {
+        if (this.day && !this.offer) return this.home();
+        this.offer = null;
+        if (this.day) this.home();
+    };
+
+    // The day.
+
+    item = (item: string): void => this.go({ at: 'item', item });
+    notYet = (item: string): void => this.go({ at: 'not-yet', item });
+
+    /** An item as the day has it now. */
+    find(item: string): ItemView | undefined {
+        return [...(this.day?.due ?? []), ...(this.day?.not_yet ?? [])].find((view) => view.item === item);
+    }
+
+    past = async (): Promise<void> => {
+        await this.try(async () => this.go({ at: 'past', past: await this.host.past() }));
+    };
+
+    did = (item: string, sets: number, each: number, yesterday: boolean): Promise<void> =>
+        this.write(() => this.host.did(item, sets, each, yesterday));
+    didCare = (care: string): Promise<void> => this.write(() => this.host.didCare(care));
+    stopItem = (item: string, undo: boolean): Promise<void> =>
+        this.write(() => this.host.stopItem(item, undo));
+    setBack = (what: SetBackName): Promise<void> => this.write(() => this.host.setBack(what));
+    ring = async (whom: Whom): Promise<void> => {
+        await this.try(() => this.host.ring(whom));
+    };
+
+    unwell = async (): Promise<void> => {
+        await this.try(async () => {
+            this.stop = (await this.host.answerBefore(['unwell'], null, this.helper)).stop;
+        });
+    };
+
+    spoke = async (): Promise<void> => {
+        this.stop = null;
+        await this.write(() => this.host.spoke());
+    };
+
+    // A session.
+
+    prepare = async (only: string | null, goesOn: boolean): Promise<void> => {
+        const well = await this.try(async () => {
+            const before = await this.host.before(only, goesOn);
+            this.before = before;
+            this.answered = before.questions === 'none';
+            this.noted = null;
+            this.go({ at: 'before', only, goesOn });
+        });
+        if (well || !this.problem) return;
+        const said = [this.problem.happened, ...this.problem.reasons, this.problem.to_do].join(' ');
+        await this.backToDay();
+        this.notice = said;
+    };
+
+    confirmDate = async (day: string): Promise<void> => {
+        await this.try(async () => {
+            await this.host.confirmDate(day);
+            if (this.before) this.before = { ...this.before, confirm_date: null };
+        });
+    };
+
+    answer = async (signs: string[], pain: number | null): Promise<void> => {
+        this.problem = null;
+        await this.try(async () => {
+            const { stop, noted } = await this.host.answerBefore(signs, pain, this.helper);
+            this.stop = stop;
+            this.noted = noted;
+            this.answered = !stop;
+        });
+    };
+
+    begin = async (): Promise<void> => {
+        const { page } = this;
+        if (page.at !== 'before') return;
+        this.stage = null;
+        this.pain = null;
+        await this.try(async () => {
+            await this.host.begin(page.only, page.goesOn, this.helper, this.told);
+            this.go({ at: 'session' });
+        });
+    };
+
+    press = async (press: Press): Promise<void> => {
+        this.problem = null;
+        if (press.press === 'go-on') this.pain = null;
+        await this.try(async () => {
+            // The thread is gone without a last word: what was done is on disk.
+            if (!(await this.host.press(press))) await this.backToDay();
+        });
+    };
+
+    private readonly told = (told: Told): void => {
+        switch (told.told) {
+            case 'stage':
+                this.stage = told.stage;
+                break;
+            case 'problem':
+                this.problem = told.problem;
+                break;
+            case 'pain':
+                this.pain = told.pain;
+                break;
+            case 'stop':
+                this.stop = told.stop;
+                void this.press({ press: 'finish', effort: null, pain: null, words: null });
+                break;
+            case 'ended':
+                this.go({ at: 'ended', ended: told.ended });
+                if (this.stop) void this.backToDay();
+        }
+    };
+}
+
+/** What the flow asks of the host. */
+export type Host = typeof host;

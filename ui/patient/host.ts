@@ -1,0 +1,89 @@
+/**
+ * The one place that talks to the host. A command is one call into a use case; it names no path, no
+ * time and no phone number.
+ */
+import { Channel, invoke } from '@tauri-apps/api/core';
+import type {
+    AnsweredView,
+    BeforeView,
+    DayView,
+    OfferView,
+    PastView,
+    Press,
+    ProblemView,
+    SetBackName,
+    SettingsView,
+    SideName,
+    StartView,
+    Told,
+    WrittenView,
+} from '../generated/bridge';
+
+/** What can be changed of how the patient wants it. */
+export type Change = Partial<
+    Pick<SettingsView, 'language' | 'text' | 'theme' | 'awake_from_min' | 'awake_to_min'> & {
+        first_done: boolean;
+    }
+>;
+
+/** Whom to ring. */
+export type Whom = 'clinic' | 'night' | 'emergency';
+
+/** A use case said no, or could not be carried out. */
+export class Refused extends Error {
+    constructor(readonly problem: ProblemView) {
+        super(problem.happened);
+    }
+}
+
+function isProblem(reason: unknown): reason is ProblemView {
+    return typeof reason === 'object' && reason !== null && 'happened' in reason && 'to_do' in reason;
+}
+
+async function call<T>(command: string, args: Record<string, unknown> = {}): Promise<T> {
+    try {
+        return await invoke<T>(command, args);
+    } catch (reason) {
+        if (isProblem(reason)) throw new Refused(reason);
+        throw reason;
+    }
+}
+
+function channel<T>(onmessage: (message: T) => void): Channel<T> {
+    const made = new Channel<T>();
+    made.onmessage = onmessage;
+    return made;
+}
+
+export const host = {
+    start: () => call<StartView>('start'),
+    retry: () => call<StartView>('retry'),
+    reveal: () => call<void>('reveal'),
+    change: (change: Change) => call<StartView>('change', { change }),
+
+    pickFile: () => call<OfferView | null>('pick_file'),
+    nextFile: () => call<OfferView | null>('next_file'),
+    watchFiles: (onfile: () => void) => call<void>('watch_files', { channel: channel<boolean>(onfile) }),
+    tryCode: (code: string) => call<OfferView>('try_code', { code }),
+    takeIn: (sides: SideName[], today: string | null) => call<WrittenView>('take_in', { sides, today }),
+
+    day: () => call<DayView>('day'),
+    past: () => call<PastView>('past'),
+
+    before: (only: string | null, goesOn: boolean) => call<BeforeView>('before', { only, goesOn }),
+    confirmDate: (day: string) => call<void>('confirm_date', { day }),
+    answerBefore: (signs: string[], pain: number | null, helper: boolean) =>
+        call<AnsweredView>('answer_before', { signs, pain, helper }),
+    begin: (only: string | null, goesOn: boolean, helper: boolean, ontold: (told: Told) => void) =>
+        call<void>('begin', { only, goesOn, helper, channel: channel(ontold) }),
+    attach: (ontold: (told: Told) => void) => call<boolean>('attach', { channel: channel(ontold) }),
+    press: (press: Press) => call<boolean>('press', { press }),
+
+    spoke: () => call<WrittenView>('spoke'),
+    did: (item: string, sets: number, each: number, yesterday: boolean) =>
+        call<WrittenView>('did', { item, sets, each, yesterday }),
+    didCare: (care: string) => call<WrittenView>('did_care', { care }),
+    stopItem: (item: string, undo: boolean) => call<WrittenView>('stop_item', { item, undo }),
+    setBack: (what: SetBackName) => call<WrittenView>('set_back', { what }),
+    ring: (whom: Whom) => call<void>('ring', { whom }),
+};

@@ -1,0 +1,41 @@
+import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+
+/** The same files that the programs speak from; what only Rust says is left out. */
+const files = import.meta.glob<string>(
+    ['../../locales/*/*.ftl', '!../../locales/*/{clinic,errors,movements,problems}.ftl'],
+    { query: '?raw', import: 'default', eager: true },
+);
+
+let lang = $state('en');
+const bundles = new Map<string, FluentBundle>();
+
+function bundleOf(tag: string): FluentBundle {
+    const known = bundles.get(tag);
+    if (known) return known;
+    const bundle = new FluentBundle(tag, { useIsolating: false });
+    for (const [path, text] of Object.entries(files)) {
+        if (path.split('/').at(-2) === tag) bundle.addResource(new FluentResource(text));
+    }
+    bundles.set(tag, bundle);
+    return bundle;
+}
+
+/** Speaks another language from now on; whatever shows a message follows by itself. */
+export function speak(tag: string): void {
+    lang = tag;
+}
+
+/** The language that is spoken. */
+export function spoken(): string {
+    return lang;
+}
+
+/** A message in the chosen language, else in English; the id only if there is none, which a test rules out. */
+export function say(id: string, args: Record<string, FluentVariable> = {}): string {
+    for (const tag of [lang, 'en']) {
+        const bundle = bundleOf(tag);
+        const pattern = bundle.getMessage(id)?.value;
+        if (pattern) return bundle.formatPattern(pattern, args);
+    }
+    return id;
+}

@@ -1,0 +1,33 @@
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+    root: here('./patient'),
+    base: './',
+    plugins: [svelte({ configFile: here('./svelte.config.js') })],
+    resolve: {
+        alias: { '@locales': here('../locales') },
+        // Without it, tests would mount the server build of Svelte, which has no DOM.
+        conditions: process.env['VITEST'] ? ['browser'] : ['browser', 'module', 'import', 'default'],
+    },
+    server: { fs: { allow: [here('.'), here('../locales')] } },
+    build: {
+        outDir: here('./dist/patient'),
+        emptyOutDir: true,
+        target: 'safari16.4',
+        cssTarget: 'safari16.4',
+        // The content policy admits files of our own only, so nothing may be folded into data: URLs.
+        assetsInlineLimit: 0,
+        modulePreload: { polyfill: false },
+    },
+    test: {
+        root: here('.'),
+        include: ['shared/**/*.test.ts', 'patient/**/*.test.ts'],
+        environment: 'jsdom',
+        setupFiles: ['shared/test-setup.ts'],
+        passWithNoTests: false,
+    },
+});
