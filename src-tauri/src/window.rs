@@ -122,7 +122,8 @@ fn make_window(app: &AppHandle, desk: &Arc<Desk>) -> tauri::Result<()> {
         .inner_size(1040.0, 780.0)
         .min_inner_size(320.0, 480.0)
         .visible(false)
-        .incognito(true)
+        // Whatever the web view keeps, it keeps in the data folder.
+        .data_directory(desk.folder().join("window"))
         .on_navigation(|to| to.scheme() == "tauri" || to.host_str() == Some("tauri.localhost"))
         .on_page_load(move |_, payload| {
             if payload.event() == PageLoadEvent::Finished {

@@ -27,6 +27,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
         ],
     ),
     ("sendaluna", &["sendaluna-bedside"]),
+    ("sendaluna-bare", &[]),
 ];
 
 /// Crates from outside that `core` uses: pure ones, each.

@@ -70,6 +70,8 @@ export class Flow {
     async open(): Promise<void> {
         await this.try(async () => {
             const [start, led] = await Promise.all([this.host.start(), this.host.attach(this.told)]);
+            // The window comes up while its first page is being drawn.
+            void this.host.reveal();
             this.begun(start, led);
         });
     }

@@ -1,9 +1,9 @@
-import { FluentBundle, FluentResource, type FluentVariable } from '@fluent/bundle';
+import { FluentBundle, type FluentResource, type FluentVariable } from '@fluent/bundle';
 
-/** The same files that the programs speak from; what only Rust says is left out. */
-const files = import.meta.glob<string>(
-    ['../../locales/*/*.ftl', '!../../locales/*/{clinic,errors,movements,problems}.ftl'],
-    { query: '?raw', import: 'default', eager: true },
+/** The same files that the programs speak from, parsed; what only Rust says is left out. */
+const files = import.meta.glob<() => FluentResource['body']>(
+    ['../../locales/*/*.ftl', '!../../locales/*/{clinic,errors,movements,problems,stage}.ftl'],
+    { import: 'default', eager: true },
 );
 
 let lang = $state('en');
@@ -13,8 +13,8 @@ function bundleOf(tag: string): FluentBundle {
     const known = bundles.get(tag);
     if (known) return known;
     const bundle = new FluentBundle(tag, { useIsolating: false });
-    for (const [path, text] of Object.entries(files)) {
-        if (path.split('/').at(-2) === tag) bundle.addResource(new FluentResource(text));
+    for (const [path, parsed] of Object.entries(files)) {
+        if (path.split('/').at(-2) === tag) bundle.addResource({ body: parsed() });
     }
     bundles.set(tag, bundle);
     return bundle;

@@ -15,12 +15,17 @@ use sendaluna_bedside::view::receive::OfferView;
 use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
 use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
 use tauri::ipc::{Channel, Invoke};
-use tauri::{AppHandle, Manager, State, Wry};
+use tauri::webview::Color;
+use tauri::{AppHandle, State, WebviewWindow, Wry};
 use tauri_plugin_dialog::DialogExt;
 use tauri_plugin_opener::OpenerExt;
 
 use crate::leader::{Order, Sink};
 use crate::window::desk::Desk;
+
+/// The paper, as `ui/shared/tokens.css` has it.
+const PAPER: Color = Color(0xFC, 0xF8, 0xEF, 0xFF);
+const PAPER_DARK: Color = Color(0x26, 0x1F, 0x18, 0xFF);
 
 type Answer<T> = Result<T, ProblemView>;
 type OurDesk<'a> = State<'a, Arc<Desk>>;
@@ -57,6 +62,9 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
 /// What the window needs first. Never fails: what is wrong is in it.
 #[tauri::command(async)]
 fn start(desk: OurDesk<'_>) -> StartView {
+    if let Some(first) = desk.first() {
+        return first;
+    }
     let view = desk.look(Bedside::start_view);
     view.unwrap_or_else(|problem| desk.with_words(|words| StartView::of_problem(words, problem)))
 }
@@ -68,12 +76,12 @@ fn retry(desk: OurDesk<'_>) -> StartView {
     start(desk)
 }
 
-/// The first page is drawn: the window may be seen.
+/// The first page is being drawn: the window may be seen, on paper of its own colour.
 #[tauri::command]
-fn reveal(app: AppHandle) {
-    if let Some(window) = app.get_webview_window(super::MAIN) {
-        let _ = window.show();
-    }
+fn reveal(window: WebviewWindow, desk: OurDesk<'_>) {
+    let by_device = window.theme().is_ok_and(|theme| theme == tauri::Theme::Dark);
+    let _ = window.set_background_color(Some(if desk.is_dark(by_device) { PAPER_DARK } else { PAPER }));
+    let _ = window.show();
 }
 
 /// Changes settings.

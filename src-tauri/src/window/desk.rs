@@ -7,7 +7,7 @@ use sendaluna_bedside::intake::Intake;
 use sendaluna_bedside::lead::Lead;
 use sendaluna_bedside::say::{problem, say_error};
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
-use sendaluna_bedside::view::window::ProblemView;
+use sendaluna_bedside::view::window::{ProblemView, StartView, Theme};
 use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 
 use crate::clock::DeviceClock;
@@ -36,6 +36,8 @@ pub struct Desk {
     language: String,
     words: RwLock<Words>,
     hold: Mutex<Hold>,
+    /// What the window needs first, made ready while the window is being made.
+    first: Mutex<Option<StartView>>,
     intake: Mutex<Option<Intake>>,
     /// Files that wait to be looked at.
     pub files: Files,
@@ -53,9 +55,15 @@ impl Desk {
             words: RwLock::new(Words::new([wishes.language.as_str()])),
             language: wishes.language,
             hold: Mutex::new(Hold::Nobody),
+            first: Mutex::new(None),
             intake: Mutex::new(None),
             files,
         }
+    }
+
+    /// The data folder.
+    pub fn folder(&self) -> &Path {
+        &self.folder
     }
 
     /// Opens the record while the window is being made.
@@ -67,8 +75,29 @@ impl Desk {
             let mut hold = locked(&desk.hold);
             let _ = taken.send(());
             *hold = desk.opened();
+            if let Hold::Desk(home) = &*hold {
+                let view = desk.with_words(|words| home.start_view(words, &desk.clock.now()));
+                *locked(&desk.first) = view.ok();
+            }
         });
         let _ = is_taken.recv();
+    }
+
+    /// What was made ready for the window's first question; `None` from then on.
+    pub fn first(&self) -> Option<StartView> {
+        // Whoever asks waits until the record is open.
+        drop(locked(&self.hold));
+        locked(&self.first).take()
+    }
+
+    /// Whether the patient wants dark paper, on a device that is dark or not.
+    pub fn is_dark(&self, by_device: bool) -> bool {
+        let theme = self.look(|home, _, _| Ok(home.settings()?.theme));
+        match theme.unwrap_or_default() {
+            Theme::System => by_device,
+            Theme::Light => false,
+            Theme::Dark => true,
+        }
     }
 
     /// Opens the record again, if it could not be opened.

@@ -1,0 +1,5 @@
+//! Embeds the one static page.
+
+fn main() {
+    tauri_build::build();
+}

@@ -1,0 +1,216 @@
+//! A session led for whoever draws it: what is shown at each moment, and what each press does. Time is
+//! an argument.
+
+use std::cell::RefCell;
+
+use chrono::Duration;
+use sendaluna_bedside::lead::Lead;
+use sendaluna_bedside::types::{By, PainAnswer, PainKind, Words};
+use sendaluna_bedside::view::session::{Press, StageName, StageView, Told, WaitsFor};
+use sendaluna_bedside::{Clock, Now};
+use sendaluna_tests::device::{Device, Hand, answered, at, id, world};
+
+/// A session of the two sets of ten slides, about to be led.
+struct Course {
+    /// Its folder lives as long as it does.
+    _device: Device,
+    lead: Lead,
+    clock: Hand,
+    told: Vec<Told>,
+}
+
+impl Course {
+    fn begin() -> Self {
+        let now: Now = at("2026-03-10T09:00:00Z");
+        let device = Device::with("Europe/Dublin", &world(), &now);
+        let mut home = device.open();
+        answered(&mut home, &now);
+        let guide = home.begin(Some(&id("slide")), By::Patient, &now).expect("allowed");
+        let known = home.known().expect("a plan");
+        let clock = Hand(RefCell::new(now));
+        let mut lead = Lead::new(home, known, guide, Words::new(["en"]), &clock);
+        let told = lead.start(&clock);
+        Self { _device: device, lead, clock, told }
+    }
+
+    fn press(&mut self, press: &Press) -> Vec<Told> {
+        let told = self.lead.press(press, &self.clock);
+        self.told.extend(told.clone());
+        told
+    }
+
+    /// Lets time pass to the next deadline.
+    fn wait(&mut self) {
+        let wake = self.lead.wake_at().expect("time goes on");
+        let mut now = self.clock.0.borrow_mut();
+        let passed = i64::try_from(wake - now.mono_ms).expect("small");
+        now.at += Duration::milliseconds(passed);
+        now.mono_ms = wake;
+        drop(now);
+        let told = self.lead.wake(&self.clock);
+        self.told.extend(told);
+    }
+
+    /// Lets time pass until it shows something.
+    fn until(&mut self, shown: impl Fn(&StageView) -> bool) -> StageView {
+        for _ in 0..2_000 {
+            let stage = self.stage();
+            if shown(&stage) {
+                return stage;
+            }
+            if stage.waits_for.is_some() {
+                self.press(&Press::Ready);
+            } else {
+                self.wait();
+            }
+        }
+        panic!("never shown; last: {:?}", self.stage());
+    }
+
+    fn stage(&self) -> StageView {
+        let last = self.told.iter().rev().find_map(|told| match told {
+            Told::Stage { stage } => Some((**stage).clone()),
+            _ => None,
+        });
+        last.expect("it shows something from the start")
+    }
+
+    fn hurts(&mut self, level: u8, kind: PainKind) -> PainAnswer {
+        self.press(&Press::Hurts);
+        assert_eq!(self.stage().stage, StageName::Asking);
+        let told = self.press(&Press::HurtsAnswer { level, kind, place: None });
+        told.iter()
+            .find_map(|told| match told {
+                Told::Pain { pain } => Some(pain.answer),
+                _ => None,
+            })
+            .unwrap_or_else(|| panic!("no answer: {told:?}"))
+    }
+}
+
+fn repetition(n: u16) -> impl Fn(&StageView) -> bool {
+    move |stage| stage.stage == StageName::Running && stage.count == Some(n) && stage.phase == "Go"
+}
+
+#[test]
+fn it_says_what_to_do_from_the_first_moment() {
+    let mut course = Course::begin();
+    let stage = course.stage();
+    assert_eq!(stage.item.as_ref().map(|item| item.item.as_str()), Some("slide"));
+    assert!(stage.said[0].starts_with("If it hurts"), "{:?}", stage.said);
+    assert_eq!(stage.left_said, "3 minutes left");
+    assert!(stage.can_ready && !stage.can_fewer && !stage.can_go_on);
+    course.until(|stage| stage.waits_for == Some(WaitsFor::Ready));
+    course.press(&Press::Ready);
+    let counting_in = course.until(|stage| stage.count == Some(3));
+    assert_eq!((counting_in.phase.as_str(), counting_in.of_said.as_str()), ("Ready", "of 10, round 1 of 2"));
+    let third = course.until(repetition(3));
+    assert_eq!(third.tally.iter().map(|round| round.done).collect::<Vec<_>>(), [2, 0]);
+    assert_eq!(third.tally_said, "2 of 20 done.");
+}
+
+#[test]
+fn a_rest_shows_its_seconds_and_what_comes() {
+    let mut course = Course::begin();
+    let rest = course.until(|stage| stage.phase == "Rest");
+    assert_eq!((rest.count, rest.stage), (Some(20), StageName::Resting));
+    assert_eq!(rest.next.map(|next| next.item.to_string()), Some("slide".to_string()));
+    assert_eq!(rest.tally[0].done, 10);
+    assert_eq!(rest.fewer_most, Some(10));
+    assert!(rest.can_go_on_now && rest.can_pause && rest.can_leave);
+    let later = course.until(|stage| stage.count == Some(12));
+    assert_eq!(later.phase, "Rest");
+    course.press(&Press::Fewer { done: Some(7) });
+    assert_eq!(course.stage().fewer_most, Some(7), "only ever downwards");
+}
+
+#[test]
+fn a_pause_repeats_the_repetition_that_was_under_way() {
+    let mut course = Course::begin();
+    course.until(repetition(4));
+    course.press(&Press::Pause);
+    let paused = course.stage();
+    assert_eq!((paused.stage, paused.count), (StageName::Paused, Some(4)));
+    assert!(paused.can_go_on && !paused.can_pause);
+    course.press(&Press::GoOn);
+    course.until(repetition(4));
+    let rest = course.until(|stage| stage.phase == "Rest");
+    assert_eq!(rest.tally[0].done, 10);
+}
+
+#[test]
+fn after_the_answer_to_pain_it_waits_until_the_patient_goes_on() {
+    for (level, kind, answer) in
+        [(1, PainKind::Stretching, PainAnswer::GoOn), (4, PainKind::Stretching, PainAnswer::StopExercise)]
+    {
+        let mut course = Course::begin();
+        course.until(repetition(2));
+        // Risen by three since before the session, which the plan's rule stops at.
+        assert_eq!(course.hurts(level, kind), answer);
+        if answer == PainAnswer::GoOn {
+            assert_eq!(course.stage().stage, StageName::Paused);
+            assert_eq!(course.lead.wake_at(), None);
+            course.press(&Press::GoOn);
+            course.until(repetition(2));
+        }
+    }
+}
+
+#[test]
+fn pain_that_stops_for_today_says_whom_to_ring_and_ends_as_told() {
+    let mut course = Course::begin();
+    course.until(repetition(2));
+    assert_eq!(course.hurts(9, PainKind::Sharp), PainAnswer::StopToday);
+    let stop = course.told.iter().find_map(|told| match told {
+        Told::Stop { stop } => Some(stop.phone.clone()),
+        _ => None,
+    });
+    assert_eq!(stop.as_deref(), Some("555-0100"));
+    assert!(course.stage().as_told);
+    let ended = course.press(&Press::Finish { effort: None, pain: None, words: None });
+    assert!(matches!(&ended[..], [Told::Ended { ended }] if ended.said.starts_with("Stopped as told")));
+    assert!(course.lead.has_ended());
+}
+
+#[test]
+fn unwell_stops_at_any_moment() {
+    let mut course = Course::begin();
+    course.until(repetition(1));
+    let told = course.press(&Press::Unwell);
+    assert!(told.iter().any(|told| matches!(told, Told::Stop { .. })), "{told:?}");
+    let stage = course.stage();
+    assert_eq!((stage.stage, stage.as_told), (StageName::Stopped, true));
+}
+
+#[test]
+fn what_does_not_fit_is_said_and_changes_nothing() {
+    let mut course = Course::begin();
+    course.until(repetition(2));
+    for press in [
+        Press::GoOn,
+        Press::GoOnNow,
+        Press::Easier,
+        Press::HurtsAnswer { level: 3, kind: PainKind::Sharp, place: None },
+        Press::Finish { effort: None, pain: None, words: None },
+        Press::Finish { effort: Some(11), pain: None, words: None },
+    ] {
+        let before = course.stage();
+        let told = course.press(&press);
+        assert!(matches!(told[0], Told::Problem { .. }), "{press:?}: {told:?}");
+        let after = course.stage();
+        assert_eq!((before.stage, before.count, before.tally), (after.stage, after.count, after.tally));
+    }
+}
+
+#[test]
+fn the_whole_session_ends_with_what_the_patient_says() {
+    let mut course = Course::begin();
+    let done = course.until(|stage| stage.stage == StageName::Done);
+    assert!(!done.as_told);
+    let ended = course.press(&Press::Finish { effort: Some(4), pain: Some(1), words: Some("  ".into()) });
+    assert!(matches!(&ended[..], [Told::Ended { ended }] if ended.nobody_sees.is_some()), "{ended:?}");
+    let known = course.lead.into_home().known().expect("a plan");
+    let session = known.state.sessions.last().expect("recorded");
+    assert_eq!((session.sets.len(), session.effort), (2, Some(4)));
+    assert_eq!(course.clock.now().boot, "b");
+}

@@ -1,0 +1,83 @@
+"""What is written down without the timer."""
+
+from conftest import Open
+from window import Window
+from world import Home
+
+
+def unfold(window: Window, name: str) -> None:
+    """Opens the form for what was done without the program."""
+    window.press(name)
+    window.reads("item-from-memory")
+
+
+def test_done_without_the_program(open_window: Open, patient: Home) -> None:
+    """Today and yesterday, from memory; care as well."""
+    window = open_window(patient)
+    window.press_at("[data-item=slide]")
+    window.at("item")
+    window.check()
+    unfold(window, "item-did")
+    window.check()
+    window.press("item-more")
+    window.press("item-write")
+    window.at("day")
+    window.reads("times-today", times=8, done=1)
+    window.press_at("[data-item=slide]")
+    unfold(window, "item-did")
+    window.press("item-yesterday")
+    window.press("item-write")
+    window.at("day")
+    window.reads("times-today", times=8, done=1)
+    window.press("day-care-done")
+    window.reads("care-done-of", done=1, times=3)
+    window.check()
+    window.press("past-title")
+    window.reads("past-sessions", n=0)
+    window.press_at("main ul button")
+    window.reads("past-remembered", n=1)
+    window.check()
+    window.close()
+    assert patient.due("slide")["done"] == 1
+    assert patient.ask("due")["care"][0]["done"] == 1
+
+
+def test_done_though_it_was_shut(open_window: Open, patient: Home) -> None:
+    """It is written down all the same, and says to ring."""
+    window = open_window(patient)
+    window.press_at("[data-item=leg-raise]")
+    window.at("not-yet")
+    unfold(window, "not-yet-did")
+    window.check()
+    window.press("item-write")
+    window.at("day")
+    window.reads("did-against-gate")
+    window.close()
+    assert patient.due("leg-raise")["done"] == 1
+    assert not patient.due("leg-raise")["gate"]["open"]
+
+
+def test_my_clinic_told_me_to_stop_this(open_window: Open, patient: Home) -> None:
+    """It is offered no more, not even past the page, until that is taken back."""
+    window = open_window(patient)
+    window.press_at("[data-item=press]")
+    window.press("item-told-to-stop")
+    window.reads("item-stop-sure")
+    window.check()
+    window.press("item-stop-no")
+    window.press("item-told-to-stop")
+    window.press("item-stop-yes")
+    window.at("day")
+    window.reads("tighten-done")
+    assert window.invoke("before", {"only": "press", "goesOn": False})[1]["code"] == "not-yet"
+    assert patient.due("press")["tightened"]
+    window.press_at("[data-item=press]")
+    window.at("item")
+    assert not window.offers("item-begin")
+    window.check()
+    window.press("item-take-up")
+    window.press("item-take-up-yes")
+    window.at("day")
+    window.reads("tighten-ended")
+    window.press_at("[data-item=press]")
+    window.until(lambda: window.offers("item-begin"), "the way to begin")
