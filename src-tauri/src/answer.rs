@@ -198,6 +198,10 @@ fn report(desk: &Desk, trouble: &Trouble) {
         print(&serde_json::to_string_pretty(&json!({ "error": error })).unwrap_or_default());
     } else {
         let _ = writeln!(std::io::stderr(), "{happened}\n{to_do}");
+        let hint = format!("hint-{}", trouble.code());
+        if desk.words.has(&hint) {
+            let _ = writeln!(std::io::stderr(), "{}", desk.say(&hint, &[]));
+        }
         if let Trouble::Bedside(BedsideError::NotYet { not_yet, .. }) = trouble {
             for reason in today::reasons_said(desk, not_yet).unwrap_or_default() {
                 let _ = writeln!(std::io::stderr(), "  {reason}");

@@ -12,7 +12,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use sendaluna_bedside::types::{KeyringOrFile, Words};
-use tauri::webview::PageLoadEvent;
+use tauri::webview::{NewWindowResponse, PageLoadEvent};
 use tauri::{
     App, AppHandle, DragDropEvent, Manager, RunEvent, WebviewUrl, WebviewWindowBuilder, WindowEvent,
 };
@@ -125,6 +125,7 @@ fn make_window(app: &AppHandle, desk: &Arc<Desk>) -> tauri::Result<()> {
         // Whatever the web view keeps, it keeps in the data folder.
         .data_directory(desk.folder().join("window"))
         .on_navigation(|to| to.scheme() == "tauri" || to.host_str() == Some("tauri.localhost"))
+        .on_new_window(|_, _| NewWindowResponse::Deny)
         .on_page_load(move |_, payload| {
             if payload.event() == PageLoadEvent::Finished {
                 show_in_any_case(shown.clone());

@@ -100,6 +100,8 @@ fn made_ids() -> BTreeSet<String> {
     {
         ids.insert(format!("err-{code}"));
         ids.insert(format!("do-{code}"));
+        // What it is in the terminal, where that differs.
+        ids.extend(Some(format!("hint-{code}")).filter(|hint| Words::new(["en"]).has(hint)));
     }
     ids.extend(Problems::CODES.iter().map(|code| format!("problem-{code}")));
     for movement in Library::shipped().iter() {

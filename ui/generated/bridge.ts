@@ -303,6 +303,10 @@ contacts: ContactsView,
  */
 can_go_on: boolean, 
 /**
+ * After so long a break the clinic is rung first; nothing begins until the patient says so.
+ */
+ring_first: boolean, 
+/**
  * A stop that said to ring, until the patient has spoken to the clinic.
  */
 stop: StopView | null, };

@@ -268,10 +268,7 @@ export class Flow {
         });
     };
 
-    spoke = async (): Promise<void> => {
-        this.stop = null;
-        await this.write(() => this.host.spoke());
-    };
+    spoke = (): Promise<void> => this.write(() => this.host.spoke());
 
     // A session.
 

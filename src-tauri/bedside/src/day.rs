@@ -104,6 +104,7 @@ impl<'a> View<'a> {
             rules: self.rules(),
             lifts_ignored: self.lifts_ignored(),
             contacts: contacts(&self.known.plan, &self.speaker),
+            ring_first: due.away == Away::RingFirst,
             can_go_on: self.known.state.open_session(today).is_some(),
         }
     }

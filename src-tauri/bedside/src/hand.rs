@@ -12,6 +12,11 @@ use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
 use crate::view::window::WrittenView;
 
+/// More sets than this in a day are a slip of the finger.
+const MOST_SETS: u8 = 20;
+/// More repetitions, breaths, minutes or steps than this in a set are, too.
+const MOST_EACH: u16 = 2_000;
+
 /// Which day something was done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum WhichDay {
@@ -53,6 +58,9 @@ impl Bedside {
         by: By,
         now: &Now,
     ) -> Result<Written, BedsideError> {
+        if !(1..=MOST_SETS).contains(&sets) || each > MOST_EACH {
+            return Err(BedsideError::FigureOutOfRange);
+        }
         let known = self.known()?;
         let item = known.item(id)?;
         let day = date_of(&known, day, now);

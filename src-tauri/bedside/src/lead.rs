@@ -17,6 +17,9 @@ use crate::say::Speaker;
 use crate::stop::stop_view;
 use crate::view::session::{EndedView, PainSaidView, Press, StageName, StageView, Told, WaitsFor};
 
+/// How many characters of free text are kept.
+const MOST_WORDS: usize = 1_000;
+
 /// A session being led. It holds the record until it is over.
 pub struct Lead {
     home: Bedside,
@@ -167,7 +170,8 @@ impl Lead {
         let Some(guide) = self.guide.take_if(over) else {
             return vec![self.problem(&BedsideError::NotNow)];
         };
-        let words = words.map(|words| words.trim().to_string()).filter(|words| !words.is_empty());
+        let words = words.map(|words| words.trim().chars().take(MOST_WORDS).collect::<String>());
+        let words = words.filter(|words| !words.is_empty());
         let said_something = pain.is_some() || words.is_some();
         match guide.finish(&mut self.home, &clock.now(), effort, pain, words) {
             Ok(ending) => {

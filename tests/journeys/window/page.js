@@ -12,7 +12,8 @@ const helpers = (() => {
         control(words) {
             const wanted = clean(words);
             const whole = controls().find((element) => says(element) === wanted);
-            const has = (element) => [...element.querySelectorAll('span')].some((part) => says(part) === wanted);
+            const parts = (element) => [...element.querySelectorAll('span')];
+            const has = (element) => parts(element).some((part) => says(part) === wanted);
             const named = (element) => element.getAttribute('aria-label') === wanted;
             return whole ?? controls().find((element) => has(element) || named(element)) ?? null;
         },
@@ -47,10 +48,11 @@ const helpers = (() => {
                     rules: { [beyond]: { enabled: true } },
                     resultTypes: ['violations'],
                 });
+                const told = ({ html, failureSummary }) => [html.slice(0, 200), failureSummary];
                 return found.violations.map(({ id, help, nodes }) => ({
                     id,
                     help,
-                    nodes: nodes.slice(0, 5).map((node) => `${node.html.slice(0, 200)} ${node.failureSummary}`),
+                    nodes: nodes.slice(0, 5).map(told),
                 }));
             } finally {
                 if (before === undefined) delete root.dataset.theme;

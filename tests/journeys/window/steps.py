@@ -30,7 +30,8 @@ def type_code(window: Window, code: str) -> None:
 
 def typed(window: Window) -> str:
     """What stands in the blanks of the letter."""
-    return str(window.js("return [...document.querySelectorAll('.blanks input')].map((b) => b.value).join('-')"))
+    script = "return [...document.querySelectorAll('.blanks input')].map((blank) => blank.value).join('-')"
+    return str(window.js(script))
 
 
 def answer_signs(window: Window, *signs: str) -> None:
@@ -80,8 +81,12 @@ def press_until(window: Window, name: str, done: Callable[[], bool], what: str) 
 def ready(window: Window, name: str) -> None:
     """Is ready for an exercise, as soon as it comes."""
     window.until(lambda: window.title() == name, name)
-    moving = lambda: window.stage() == "running" or window.offers("session-walked")  # noqa: E731
-    press_until(window, "session-ready", moving, f"{name} under way")
+    press_until(window, "session-ready", lambda: is_under_way(window), f"{name} under way")
+
+
+def is_under_way(window: Window) -> bool:
+    """Whether it is counted, or steps are walked."""
+    return window.stage() == "running" or window.offers("session-walked")
 
 
 def pause(window: Window) -> None:

@@ -83,7 +83,7 @@ def test_a_gate_holds(open_window: Open, patient: Home, size: tuple[int, int]) -
 def test_the_page_can_do_nothing_else(
     open_window: Open, patient: Home, world: World, listener: socket.socket
 ) -> None:
-    """No other command, no path, no script of another origin, no connection."""
+    """No other command, no path, no script that is not the program's, no connection."""
     window = open_window(patient)
     window.at("day")
     for command, args in NOT_OURS:
@@ -125,7 +125,8 @@ def test_the_page_can_do_nothing_else(
 def settled(window: Window) -> None:
     """Two frames and a task have passed in the page."""
     window.driver.execute_async_script(
-        "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))"
+        "const done = arguments[0];"
+        "requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))"
     )
 
 

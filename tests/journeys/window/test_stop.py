@@ -101,10 +101,7 @@ def test_unwell_is_one_tap_from_the_day(open_window: Open, patient: Home) -> Non
     window.press("stop-spoke-yes")
     window.at("day")
     window.press("day-begin")
-    window.reads("ask-signs-again")
-    window.press("before-something")
-    window.press("sign-unwell")
-    window.press("before-go-on-with")
+    answer_signs(window, say("sign-unwell"))
     shows(window, "ring-today")
 
 

@@ -215,7 +215,7 @@ class Window:
         """Waits until something is so, without asking the page."""
         return until(right, what, lambda: "none of that", 2 * PATIENCE_S)
 
-    def reads(self, name: str, **args: str | int) -> None:
+    def reads(self, name: str, /, **args: str | int) -> None:
         """Waits until a message can be read."""
         wanted = " ".join(say(name, self.lang, **args).split())
         self.until(lambda: wanted in self.text(), f"“{wanted}”")
@@ -224,13 +224,13 @@ class Window:
         """Waits until words can be read."""
         self.until(lambda: text in self.text(), f"“{text}”")
 
-    def offers(self, name: str, **args: str | int) -> bool:
+    def offers(self, name: str, /, **args: str | int) -> bool:
         """Whether something to press says this."""
         return bool(self.page("control", say(name, self.lang, **args)))
 
     # What is done in it.
 
-    def press(self, name: str, **args: str | int) -> None:
+    def press(self, name: str, /, **args: str | int) -> None:
         """Presses what says this message."""
         self.press_text(say(name, self.lang, **args))
 

@@ -16,7 +16,7 @@ def bundle(lang: str) -> FluentBundle:
     return made
 
 
-def say(name: str, lang: str = "en", **args: str | int) -> str:
+def say(name: str, lang: str = "en", /, **args: str | int) -> str:
     """A message, as the window shows it."""
     pattern = bundle(lang).get_message(name).value
     assert pattern is not None, name
