@@ -14,10 +14,10 @@ ask-pain-after = How much does it hurt now? 0 (none) to 10 (worst you can imagin
 ask-words = Anything you want to write down? Enter to skip.
 
 signs-noted = Noted. You can go on. Tell your clinic at your next visit.
-signs-emergency = Ring the emergency number now if you have
-signs-ring-today = Do not exercise, and ring the clinic today, if you have
+signs-emergency = Ring the emergency number now for any of these
+signs-ring-today = Do not exercise, and ring the clinic today, for any of these
 sign-unwell = You feel unwell or dizzy.
-signs-note = Tell the clinic at your next visit if you have
+signs-note = Tell the clinic at your next visit about any of these
 
 stop-emergency = Stop. Ring { $emergency } now. Say that you had an operation, and what is wrong.
 stop-ring-today = Stop for today. Ring { $clinic } now: { $phone }. Evenings, nights and weekends: { $night }.

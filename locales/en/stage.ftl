@@ -16,6 +16,7 @@ stage-paused = Paused
 stage-done = Done
 stage-of = of { $of }
 stage-of-round = of { $of }, round { $round } of { $rounds }
+stage-round = round { $round } of { $rounds }
 stage-minutes = minutes to go
 stage-steps = steps
 stage-minutes-left = { $n ->

@@ -15,10 +15,10 @@ ask-pain-after = ¿Cuánto le duele ahora? De 0 (nada) a 10 (lo peor que pueda i
 ask-words = ¿Quiere anotar algo? Enter para no contestar.
 
 signs-noted = Anotado. Puede seguir. Cuénteselo a su clínica en la próxima visita.
-signs-emergency = Llame ahora al número de emergencias si tiene
-signs-ring-today = No haga ningún ejercicio, y llame hoy a la clínica, si tiene
+signs-emergency = Llame ahora al número de emergencias si le pasa algo de esto
+signs-ring-today = No haga ningún ejercicio, y llame hoy a la clínica, si le pasa algo de esto
 sign-unwell = Se encuentra mal o tiene mareo.
-signs-note = Cuénteselo a la clínica en la próxima visita si tiene
+signs-note = Cuéntelo en la clínica en la próxima visita si le pasa algo de esto
 
 stop-emergency = Pare. Llame ahora al { $emergency }. Diga que tuvo una operación, y qué le pasa.
 stop-ring-today = Pare por hoy. Llame ahora a { $clinic }: { $phone }. Fuera de horario, noches y fines de semana: { $night }.

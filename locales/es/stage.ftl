@@ -16,6 +16,7 @@ stage-paused = En pausa
 stage-done = Terminado
 stage-of = de { $of }
 stage-of-round = de { $of }, serie { $round } de { $rounds }
+stage-round = serie { $round } de { $rounds }
 stage-minutes = minutos por hacer
 stage-steps = pasos
 stage-minutes-left = { $n ->

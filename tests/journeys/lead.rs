@@ -103,8 +103,9 @@ fn it_says_what_to_do_from_the_first_moment() {
     course.until(|stage| stage.waits_for == Some(WaitsFor::Ready));
     course.press(&Press::Ready);
     let counting_in = course.until(|stage| stage.count == Some(3));
-    assert_eq!((counting_in.phase.as_str(), counting_in.of_said.as_str()), ("Ready", "of 10, round 1 of 2"));
+    assert_eq!((counting_in.phase.as_str(), counting_in.of_said.as_str()), ("Ready", "round 1 of 2"));
     let third = course.until(repetition(3));
+    assert_eq!(third.of_said, "of 10, round 1 of 2");
     assert_eq!(third.tally.iter().map(|round| round.done).collect::<Vec<_>>(), [2, 0]);
     assert_eq!(third.tally_said, "2 of 20 done.");
 }
@@ -121,7 +122,9 @@ fn a_rest_shows_its_seconds_and_what_comes() {
     let later = course.until(|stage| stage.count == Some(12));
     assert_eq!(later.phase, "Rest");
     course.press(&Press::Fewer { done: Some(7) });
-    assert_eq!(course.stage().fewer_most, Some(7), "only ever downwards");
+    let corrected = course.stage();
+    assert_eq!(corrected.fewer_most, Some(7), "only ever downwards");
+    assert_eq!(corrected.tally_said, "7 of 20 done.");
 }
 
 #[test]
@@ -148,7 +151,8 @@ fn after_the_answer_to_pain_it_waits_until_the_patient_goes_on() {
         // Risen by three since before the session, which the plan's rule stops at.
         assert_eq!(course.hurts(level, kind), answer);
         if answer == PainAnswer::GoOn {
-            assert_eq!(course.stage().stage, StageName::Paused);
+            let waiting = course.stage();
+            assert_eq!((waiting.stage, waiting.said.len()), (StageName::Paused, 0));
             assert_eq!(course.lead.wake_at(), None);
             course.press(&Press::GoOn);
             course.until(repetition(2));

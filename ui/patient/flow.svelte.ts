@@ -240,6 +240,12 @@ export class Flow {
 
     // The day.
 
+    /** Whether the page may be left for whom to ring: a session has its own ways to stop. */
+    get mayLeaveForContacts(): boolean {
+        const elsewhere = ['weeks', 'item', 'not-yet', 'past', 'settings', 'before', 'ended', 'receive'];
+        return this.day !== null && !this.stop && elsewhere.includes(this.page.at);
+    }
+
     item = (item: string): void => this.go({ at: 'item', item });
     notYet = (item: string): void => this.go({ at: 'not-yet', item });
 

@@ -115,6 +115,11 @@ impl Guide {
         &self.session
     }
 
+    /// The last set on disk, and what was done of it, corrections applied.
+    pub fn last_set(&self) -> Option<&(SetId, u16)> {
+        self.last_set.as_ref()
+    }
+
     /// What "I did fewer" would mean now.
     pub fn fewer_means(&self) -> Option<Fewer> {
         let between_sets = matches!(self.state(), State::Resting | State::Prepare | State::Paused);

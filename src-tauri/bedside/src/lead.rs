@@ -89,6 +89,8 @@ impl Lead {
                     let _ = guide.pause(clock);
                     Ok(cues)
                 });
+                // It is not said that it goes on while it waits.
+                self.shown.hush();
                 told.extend(answer.into_iter().flat_map(|answer| self.pain_said(answer)));
                 told
             }
@@ -98,6 +100,9 @@ impl Lead {
             }
             press => self.drive(clock, |guide, home| simple(guide, home, clock, press)),
         };
+        if let (Press::Fewer { done: Some(_) }, Some(guide)) = (press, &self.guide) {
+            self.shown.correct(guide.last_set());
+        }
         if !self.has_ended() {
             told.push(self.stage(clock));
         }

@@ -34,7 +34,11 @@ pub struct Shown {
     count: Option<u16>,
     phase: String,
     phase_left: Option<u16>,
+    /// "of 10, round 2 of 2", while the figure counts what is done.
     of_said: String,
+    /// "round 2 of 2", while the figure is one of seconds.
+    round_said: String,
+    counts: bool,
     said: Vec<String>,
     is_fresh: bool,
 }
@@ -82,6 +86,8 @@ impl Shown {
             phase: String::new(),
             phase_left: None,
             of_said: String::new(),
+            round_said: String::new(),
+            counts: false,
             said: Vec::new(),
             is_fresh: false,
         };
@@ -135,6 +141,13 @@ impl Shown {
         let words = speaker.words;
         let say = |id: &str| words.say(id, &[]);
         self.phase_left = None;
+        self.counts = match cue {
+            Cue::Phase { .. } | Cue::Minute { .. } | Cue::AwaitSteps { .. } => true,
+            Cue::Tick { .. } | Cue::RepetitionDone { .. } | Cue::GoingOn { .. } | Cue::LostTime => {
+                self.counts
+            }
+            _ => false,
+        };
         match cue {
             Cue::SetUp { set, .. } | Cue::AwaitReady { set } => {
                 self.enter_set(set, guide, speaker);
@@ -215,6 +228,7 @@ impl Shown {
             (Amount::Steps(_), _) => "stage-steps",
         };
         self.of_said = speaker.words.say(id, &args);
+        self.round_said = if part.sets > 1 { speaker.words.say("stage-round", &args) } else { String::new() };
         self.tally = self.rounds.get(&(set.item.clone(), set.sides)).cloned().unwrap_or_default();
         self.set = Some(set);
     }
@@ -234,6 +248,17 @@ impl Shown {
             round.done = done.min(round.of);
             if self.set.as_ref() == Some(set) {
                 self.tally[index].done = round.done;
+            }
+        }
+    }
+
+    /// The last set was corrected.
+    pub fn correct(&mut self, last: Option<&(SetId, u16)>) {
+        if let Some((set, done)) = last {
+            self.set_done(set, *done);
+            let shown = self.set.as_ref().filter(|shown| shown.item == set.item && shown.sides == set.sides);
+            if let Some(rounds) = shown.and_then(|_| self.rounds.get(&(set.item.clone(), set.sides))) {
+                self.tally.clone_from(rounds);
             }
         }
     }
@@ -274,9 +299,9 @@ impl Shown {
         self.phase_left
     }
 
-    /// "of 10, round 2 of 2"
+    /// "of 10, round 2 of 2"; only the round, while the figure is one of seconds.
     pub fn of_said(&self) -> &str {
-        &self.of_said
+        if self.counts { &self.of_said } else { &self.round_said }
     }
 
     /// Rounds of the item on the screen.
