@@ -163,3 +163,28 @@ fn names_are_those_that_are_sent() {
         names::SetBackName::decl(&config),
     );
 }
+
+/// What the window may call is named in three places, and each names the same.
+#[test]
+fn the_commands_are_the_same_everywhere() {
+    let read = |path: &str| std::fs::read_to_string(root().join(path)).expect("there");
+    let between = |text: &str, from: &str, to: &str| {
+        let start = text.find(from).unwrap_or_else(|| panic!("{from} is there")) + from.len();
+        text[start..].split(to).next().expect("a part").to_string()
+    };
+    let names = |list: &str| -> Vec<String> {
+        let words = list.split(|c: char| !c.is_alphanumeric() && c != '_' && c != '-');
+        words.filter(|word| !word.is_empty()).map(str::to_string).collect()
+    };
+    let built = names(&between(&read("src-tauri/build.rs"), "const COMMANDS: &[&str] = &[", "];"));
+    let handled = names(&between(&read("src-tauri/src/window/commands.rs"), "generate_handler![", "]"));
+    assert_eq!(built, handled);
+    let capability: Value = serde_json::from_str(&read("src-tauri/capabilities/patient.json")).expect("JSON");
+    let allowed: Vec<Value> =
+        built.iter().map(|name| json!(format!("allow-{}", name.replace('_', "-")))).collect();
+    assert_eq!(capability["permissions"], Value::Array(allowed), "and nothing else");
+    let host = read("ui/patient/host.ts");
+    for name in &built {
+        assert!(host.contains(&format!("'{name}'")), "the window never calls {name}");
+    }
+}
