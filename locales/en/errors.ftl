@@ -182,3 +182,5 @@ err-no-file = There is no file to take in. Nothing was changed.
 do-no-file = Open the file from your clinic again.
 err-no-window = The window could not be opened: { $what } Nothing is lost.
 do-no-window = Without a window you can use the terminal. Type: sendaluna help. If this stays so, ring your clinic for a plan on paper.
+err-another-day = It is another day now. This session has ended, and what you did is written down.
+do-another-day = Begin today's session when you are ready.

@@ -182,3 +182,5 @@ err-no-file = No hay ningún archivo que recibir. No se ha cambiado nada.
 do-no-file = Abra otra vez el archivo de su clínica.
 err-no-window = No se ha podido abrir la ventana: { $what } No se ha perdido nada.
 do-no-window = Sin ventana puede usar la terminal. Escriba: sendaluna help. Si sigue así, llame a su clínica y pida el plan en papel.
+err-another-day = Ya es otro día. Esta sesión ha terminado, y lo que hizo está anotado.
+do-another-day = Empiece la sesión de hoy cuando pueda.

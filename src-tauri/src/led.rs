@@ -173,10 +173,10 @@ impl<'a> Led<'a> {
         self.hands.resume();
         let answered = self.guide.answer_hurts(&mut self.home, &self.desk.clock, level, kind, place);
         match answered {
-            Ok((answer, cues)) => {
-                self.pain_answer(answer)?;
-                self.show(&cues);
-                Ok(())
+            Ok(answered) => {
+                self.pain_answer(answered.answer)?;
+                self.show(&answered.cues);
+                answered.unwritten.map_or(Ok(()), |error| Err(error.into()))
             }
             Err(error) => self.show_or_say(Err(error)),
         }
@@ -334,7 +334,7 @@ impl<'a> Led<'a> {
         let clinic = &self.known.plan.doc().clinic;
         let ring = [("clinic", clinic.name.clone().into()), ("phone", clinic.phone.clone().into())];
         let ring = self.desk.say("ring-clinic", &ring);
-        let Self { desk, mut home, guide, json, .. } = self;
+        let Self { desk, mut home, mut guide, json, .. } = self;
         let ending = guide.finish(&mut home, &now(desk), effort, pain, words)?;
         let id = match ending {
             Ending::Whole => "ended-whole",

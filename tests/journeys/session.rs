@@ -137,7 +137,7 @@ fn this_hurts_leads_to_each_of_its_answers() {
         lead(&mut home, &mut guide, &clock, |_, told| done(told) == 4);
         guide.hurts(&clock).expect("at any time");
         assert_eq!(guide.wake_at(), None, "movement and voice stop");
-        let (given, _) = guide.answer_hurts(&mut home, &clock, level, kind, None).expect("answered");
+        let given = guide.answer_hurts(&mut home, &clock, level, kind, None).expect("answered").answer;
         assert_eq!(given, answer);
         lead(&mut home, &mut guide, &clock, |_, _| false);
         let ending = guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
@@ -179,7 +179,7 @@ fn what_hurt_is_left_for_the_day_and_offered_again_the_next() {
     let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
     lead(&mut home, &mut guide, &clock, |guide, told| guide.state() == State::Prepare && !told.is_empty());
     guide.hurts(&clock).expect("at any time");
-    let (answer, _) = guide.answer_hurts(&mut home, &clock, 3, PainKind::Sharp, None).expect("answered");
+    let answer = guide.answer_hurts(&mut home, &clock, 3, PainKind::Sharp, None).expect("answered").answer;
     assert_eq!(answer, PainAnswer::StopExercise);
     guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
     assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "nothing-due");

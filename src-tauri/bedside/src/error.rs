@@ -50,6 +50,8 @@ pub enum BedsideError {
     AwayTooLong,
     /// A session is being led: nothing else is written meanwhile.
     SessionUnderWay,
+    /// It is another day than that of the session.
+    AnotherDay,
     /// There is no file on its way in.
     NoFile,
     /// There is no session to go on with.
@@ -90,6 +92,7 @@ impl BedsideError {
             Self::MustRing(Tier::Emergency),
             Self::AwayTooLong,
             Self::SessionUnderWay,
+            Self::AnotherDay,
             Self::NoFile,
             Self::NoOpenSession,
             Self::NotNow,
@@ -135,6 +138,7 @@ impl Coded for BedsideError {
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
             Self::SessionUnderWay => "session-under-way",
+            Self::AnotherDay => "another-day",
             Self::NoFile => "no-file",
             Self::NoOpenSession => "no-open-session",
             Self::NotNow => "not-now",

@@ -30,6 +30,17 @@ pub enum Fewer {
     },
 }
 
+/// What came of an answer to "this hurts".
+#[derive(Debug)]
+pub struct Answered {
+    /// The plan's answer, which is being carried out.
+    pub answer: PainAnswer,
+    /// What happens now.
+    pub cues: Vec<Cue>,
+    /// Why a part of it could not be written down.
+    pub unwritten: Option<BedsideError>,
+}
+
 /// A session under way.
 pub struct Guide {
     session: SessionId,
@@ -259,7 +270,8 @@ impl Guide {
     }
 
     /// How much, what kind and where; the plan's rule answers and is carried out. Where the rule
-    /// says "easier" and there is no easier way that is allowed, this exercise is stopped.
+    /// says "easier" and there is no easier way that is allowed, this exercise is stopped. The answer
+    /// comes first and stands even if it cannot be written down.
     pub fn answer_hurts(
         &mut self,
         home: &mut Bedside,
@@ -267,7 +279,7 @@ impl Guide {
         level: u8,
         kind: PainKind,
         place: Option<Place>,
-    ) -> Result<(PainAnswer, Vec<Cue>), BedsideError> {
+    ) -> Result<Answered, BedsideError> {
         if level > 10 {
             return Err(BedsideError::FigureOutOfRange);
         }
@@ -279,6 +291,15 @@ impl Guide {
         if answer == PainAnswer::Easier && !self.can_be_easier(home, &clock.now())? {
             answer = PainAnswer::StopExercise;
         }
+        let done = match answer {
+            PainAnswer::GoOn | PainAnswer::Gently => match self.runner.answered(clock.now().mono_ms) {
+                Ok(cues) => self.keep(home, clock, cues),
+                Err(not_now) => Err(not_now.into()),
+            },
+            PainAnswer::Easier => self.easier(home, clock),
+            PainAnswer::StopExercise => self.leave(home, clock, LeaveReason::Hurt),
+            PainAnswer::StopToday => self.stop(home, clock, true),
+        };
         let pain = Pain {
             moment: Moment::During,
             level: Some(level),
@@ -289,29 +310,24 @@ impl Guide {
             answer,
         };
         let body = Body::PainAnswered { session: Some(self.session.clone()), pain };
-        home.record(&clock.now(), self.by, body)?;
-        let cues = match answer {
-            PainAnswer::GoOn | PainAnswer::Gently => {
-                let cues = self.runner.answered(clock.now().mono_ms)?;
-                self.keep(home, clock, cues)?
-            }
-            PainAnswer::Easier => self.easier(home, clock)?,
-            PainAnswer::StopExercise => self.leave(home, clock, LeaveReason::Hurt)?,
-            PainAnswer::StopToday => self.stop(home, clock, true)?,
+        let written = home.record(&clock.now(), self.by, body);
+        let (cues, failed) = match done {
+            Ok(cues) => (cues, None),
+            Err(error) => (Vec::new(), Some(error)),
         };
-        Ok((answer, cues))
+        Ok(Answered { answer, cues, unwritten: failed.or(written.err()) })
     }
 
-    /// "I feel unwell or dizzy": stops at once, for today, and says to ring. Written down at any
-    /// moment, even when there is nothing left to stop.
+    /// "I feel unwell or dizzy": stops at once, for today, and says to ring. It stops first, and is
+    /// written down then, at any moment, even when there is nothing left to stop.
     pub fn unwell(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
-        let unwell = SignId::new(UNWELL).into_iter().collect::<Vec<_>>();
-        home.answer_signs(&unwell, self.by, &clock.now())?;
-        self.stopped_as_told = true;
-        match self.stop(home, clock, true) {
+        let stopped = match self.stop(home, clock, true) {
             Err(BedsideError::NotNow) => Ok(Vec::new()),
             result => result,
-        }
+        };
+        let unwell = SignId::new(UNWELL).into_iter().collect::<Vec<_>>();
+        home.answer_signs(&unwell, self.by, &clock.now())?;
+        stopped
     }
 
     /// Stops the session; as told, if a rule or a sign said so.
@@ -323,13 +339,27 @@ impl Guide {
     ) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
         self.stopped_as_told |= as_told;
+        let result = self.stop_and_keep(home, clock);
+        if self.state() == State::Saving {
+            // To stop comes before a set that cannot be written.
+            self.unsaved = None;
+            self.runner.give_up();
+        }
+        result
+    }
+
+    fn stop_and_keep(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
+        if self.is_unsaved() {
+            self.save_again(home, clock)?;
+        }
         let cues = self.runner.stop(clock.now().mono_ms)?;
         self.keep(home, clock, cues)
     }
 
-    /// Ends the record of the session with what the patient says of it. Returns how it ended.
+    /// Ends the record of the session with what the patient says of it, all of it or nothing. Returns
+    /// how it ended.
     pub fn finish(
-        self,
+        &mut self,
         home: &mut Bedside,
         now: &Now,
         effort: Option<u8>,
@@ -340,6 +370,7 @@ impl Guide {
             return Err(BedsideError::FigureOutOfRange);
         }
         let session = self.session.clone();
+        let mut bodies = Vec::new();
         if let Some(level) = pain {
             let pain = Pain {
                 moment: Moment::After,
@@ -350,7 +381,7 @@ impl Guide {
                 item: None,
                 answer: PainAnswer::GoOn,
             };
-            home.record(now, self.by, Body::PainAnswered { session: Some(session.clone()), pain })?;
+            bodies.push(Body::PainAnswered { session: Some(session.clone()), pain });
         }
         let known = home.known()?;
         let record = known.state.sessions.iter().find(|s| s.id == session);
@@ -360,7 +391,8 @@ impl Guide {
             _ => Ending::Part,
         };
         let confirmed = self.confirmed || effort.is_some() || pain.is_some() || words.is_some();
-        home.record(now, self.by, Body::SessionEnded { session, ending, confirmed, effort, words })?;
+        bodies.push(Body::SessionEnded { session, ending, confirmed, effort, words });
+        home.record_all(now, self.by, bodies)?;
         Ok(ending)
     }
 

@@ -3,9 +3,10 @@
 
 mod shown;
 
+use chrono::NaiveDate;
 use sendaluna_core::plan::doc::Tier;
-use sendaluna_core::record::{Ending, LeaveReason};
-use sendaluna_core::session::{Cue, PainAnswer, State};
+use sendaluna_core::record::{Ending, LeaveReason, Place};
+use sendaluna_core::session::{Cue, PainAnswer, PainKind, State};
 use sendaluna_words::Words;
 
 use crate::clock::Clock;
@@ -28,6 +29,8 @@ pub struct Lead {
     /// `None` once it has ended.
     guide: Option<Guide>,
     shown: Shown,
+    /// The day it was begun or gone on with.
+    day: NaiveDate,
     /// Whether the present item can be made easier, asked once for each.
     can_be_easier: bool,
 }
@@ -37,7 +40,8 @@ impl Lead {
     pub fn new(home: Bedside, known: Known, guide: Guide, words: Words, clock: &dyn Clock) -> Self {
         let doses = home.doses_today(&known, &clock.now());
         let shown = Shown::new(&home, &known, &words, &guide, &doses);
-        Self { home, known, words, guide: Some(guide), shown, can_be_easier: false }
+        let day = known.today(clock.now().at).session_day;
+        Self { day, home, known, words, guide: Some(guide), shown, can_be_easier: false }
     }
 
     /// Begins.
@@ -78,25 +82,16 @@ impl Lead {
         if let Press::Finish { effort, pain, words } = press {
             return self.finish(clock, *effort, *pain, words.clone());
         }
+        if matches!(press, Press::GoOn | Press::Ready) && self.is_another_day(clock) {
+            return self.end_of_the_day(clock);
+        }
         let mut told = match press {
-            Press::HurtsAnswer { level, kind, place } => {
-                let mut answer = None;
-                let mut told = self.drive(clock, |guide, home| {
-                    let (given, cues) = guide.answer_hurts(home, clock, *level, *kind, *place)?;
-                    answer = Some(given);
-                    // The answer is read first: time goes on when the patient says so. Where it
-                    // waits anyway, there is nothing to pause.
-                    let _ = guide.pause(clock);
-                    Ok(cues)
-                });
-                // It is not said that it goes on while it waits.
-                self.shown.hush();
-                told.extend(answer.into_iter().flat_map(|answer| self.pain_said(answer)));
-                told
-            }
+            Press::HurtsAnswer { level, kind, place } => self.hurts(clock, *level, *kind, *place),
             Press::Unwell => {
-                let told = self.drive(clock, |guide, home| guide.unwell(home, clock));
-                if told.is_empty() { vec![self.stop()] } else { told }
+                let mut told = self.drive(clock, |guide, home| guide.unwell(home, clock));
+                // Whatever could not be written: stop, and ring.
+                told.push(self.stop());
+                told
             }
             press => self.drive(clock, |guide, home| simple(guide, home, clock, press)),
         };
@@ -115,6 +110,38 @@ impl Lead {
         if self.guide.as_ref().is_some_and(over) {
             self.finish(clock, None, None, None);
         }
+    }
+
+    /// What is gone on with is gone on with the same day only.
+    fn is_another_day(&self, clock: &dyn Clock) -> bool {
+        self.known.today(clock.now().at).session_day != self.day
+    }
+
+    fn end_of_the_day(&mut self, clock: &dyn Clock) -> Vec<Told> {
+        let mut told = self.drive(clock, |guide, home| guide.stop(home, clock, false));
+        told.push(self.problem(&BedsideError::AnotherDay));
+        told.push(self.stage(clock));
+        told
+    }
+
+    fn hurts(&mut self, clock: &dyn Clock, level: u8, kind: PainKind, place: Option<Place>) -> Vec<Told> {
+        let mut answered = None;
+        let mut told = self.drive(clock, |guide, home| {
+            let mut hurt = guide.answer_hurts(home, clock, level, kind, place)?;
+            // The answer is read first: time goes on when the patient says so. Where it waits anyway,
+            // there is nothing to pause.
+            let _ = guide.pause(clock);
+            let cues = std::mem::take(&mut hurt.cues);
+            answered = Some(hurt);
+            Ok(cues)
+        });
+        // It is not said that it goes on while it waits.
+        self.shown.hush();
+        if let Some(hurt) = answered {
+            told.extend(hurt.unwritten.as_ref().map(|error| self.problem(error)));
+            told.extend(self.pain_said(hurt.answer));
+        }
+        told
     }
 
     /// Drives the session on, and takes note of its cues.
@@ -168,11 +195,11 @@ impl Lead {
         pain: Option<u8>,
         words: Option<String>,
     ) -> Vec<Told> {
-        let over = |guide: &mut Guide| matches!(guide.state(), State::Done | State::Stopped);
+        let over = |guide: &Guide| matches!(guide.state(), State::Done | State::Stopped);
         if [effort, pain].into_iter().flatten().any(|level| level > 10) {
             return vec![self.problem(&BedsideError::FigureOutOfRange)];
         }
-        let Some(guide) = self.guide.take_if(over) else {
+        let Some(guide) = self.guide.as_mut().filter(|guide| over(guide)) else {
             return vec![self.problem(&BedsideError::NotNow)];
         };
         let words = words.map(|words| words.trim().chars().take(MOST_WORDS).collect::<String>());
@@ -180,6 +207,7 @@ impl Lead {
         let said_something = pain.is_some() || words.is_some();
         match guide.finish(&mut self.home, &clock.now(), effort, pain, words) {
             Ok(ending) => {
+                self.guide = None;
                 let id = match ending {
                     Ending::Whole => "ended-whole",
                     Ending::Part => "ended-part",

@@ -294,6 +294,12 @@ impl Runner {
         Ok(self.finish_then_lead(now_ms, Vec::new()))
     }
 
+    /// Stops a session whose finished set cannot be written: the set is given up.
+    pub fn give_up(&mut self) {
+        self.stopped = true;
+        self.clock = Clock::Over;
+    }
+
     /// The present turn, unless the session is over or a set is just being saved.
     fn open_turn(&self) -> Result<Option<Turn>, NotNow> {
         match self.clock {
