@@ -218,3 +218,82 @@ fn the_whole_session_ends_with_what_the_patient_says() {
     assert_eq!((session.sets.len(), session.effort), (2, Some(4)));
     assert_eq!(course.clock.now().boot, "b");
 }
+
+fn disk(course: &Course, fails: bool) {
+    course.lead.home().refuse_writes(fails).expect("set");
+}
+
+fn has_problem(told: &[Told]) -> bool {
+    told.iter().any(|told| matches!(told, Told::Problem { .. }))
+}
+
+fn has_stop(told: &[Told]) -> bool {
+    told.iter().any(|told| matches!(told, Told::Stop { .. }))
+}
+
+#[test]
+fn to_stop_comes_before_a_disk_that_fails() {
+    let presses = [Press::Unwell, Press::HurtsAnswer { level: 9, kind: PainKind::Sharp, place: None }];
+    for press in presses {
+        let mut course = Course::begin();
+        course.until(repetition(2));
+        if matches!(press, Press::HurtsAnswer { .. }) {
+            course.press(&Press::Hurts);
+        }
+        disk(&course, true);
+        let told = course.press(&press);
+        assert!(has_stop(&told) && has_problem(&told), "{press:?}: {told:?}");
+        assert_eq!(course.stage().stage, StageName::Stopped);
+        assert_eq!(course.lead.wake_at(), None, "nothing is counted on");
+    }
+}
+
+#[test]
+fn the_last_answers_wait_for_the_disk_and_are_written_once() {
+    let mut course = Course::begin();
+    course.until(|stage| stage.stage == StageName::Done);
+    let finish = Press::Finish { effort: Some(4), pain: Some(2), words: None };
+    disk(&course, true);
+    assert!(has_problem(&course.press(&finish)));
+    assert!(!course.lead.has_ended());
+    disk(&course, false);
+    assert!(matches!(&course.press(&finish)[..], [Told::Ended { .. }]));
+    let known = course.lead.into_home().known().expect("a plan");
+    let after = known.state.pain.iter().filter(|(_, pain)| pain.level == Some(2)).count();
+    assert_eq!((after, known.state.sessions[0].effort), (1, Some(4)));
+}
+
+#[test]
+fn a_set_that_cannot_be_written_is_tried_again_or_given_up() {
+    for stops in [false, true] {
+        let mut course = Course::begin();
+        course.until(repetition(10));
+        disk(&course, true);
+        while !has_problem(&course.told) {
+            course.wait();
+        }
+        let waiting = course.stage();
+        assert_eq!((waiting.stage, waiting.can_go_on), (StageName::Paused, true));
+        if stops {
+            assert!(has_problem(&course.press(&Press::Stop)));
+            assert_eq!(course.stage().stage, StageName::Stopped);
+        } else {
+            assert!(has_problem(&course.press(&Press::GoOn)), "still failing");
+            disk(&course, false);
+            course.press(&Press::GoOn);
+            let rest = course.until(|stage| stage.phase == "Rest");
+            assert_eq!(rest.tally_said, "10 of 20 done.");
+        }
+    }
+}
+
+#[test]
+fn a_pause_over_midnight_is_not_gone_on_with() {
+    let mut course = Course::begin();
+    course.until(repetition(3));
+    course.press(&Press::Pause);
+    course.clock.0.borrow_mut().at += Duration::hours(20);
+    let told = course.press(&Press::GoOn);
+    assert!(has_problem(&told), "{told:?}");
+    assert_eq!(course.stage().stage, StageName::Stopped);
+}

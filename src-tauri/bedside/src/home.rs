@@ -91,6 +91,12 @@ impl Bedside {
         }))
     }
 
+    /// Refuses every write from now on, or stops refusing.
+    #[cfg(feature = "faults")]
+    pub fn refuse_writes(&self, refuse: bool) -> Result<(), BedsideError> {
+        Ok(self.store.refuse_writes(refuse)?)
+    }
+
     pub(crate) fn store(&self) -> &Store {
         &self.store
     }

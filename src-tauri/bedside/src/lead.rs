@@ -62,6 +62,11 @@ impl Lead {
         self.guide.is_none()
     }
 
+    /// The record.
+    pub fn home(&self) -> &Bedside {
+        &self.home
+    }
+
     /// Gives the record back.
     pub fn into_home(self) -> Bedside {
         self.home

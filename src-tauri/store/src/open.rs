@@ -250,3 +250,11 @@ fn set_up(db: &Connection) -> Result<(), StoreError> {
     db.busy_timeout(std::time::Duration::from_secs(5))?;
     Ok(())
 }
+
+#[cfg(feature = "faults")]
+impl Store {
+    /// Refuses every write from now on, as a disk would that has turned read-only, or stops refusing.
+    pub fn refuse_writes(&self, refuse: bool) -> Result<(), StoreError> {
+        Ok(self.db.pragma_update(None, "query_only", refuse)?)
+    }
+}
