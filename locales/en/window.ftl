@@ -59,3 +59,5 @@ language-direction = ltr
 window-no-screen = There is no screen here to draw on.
 window-pick-title = Open the plan from your clinic
 window-pick-kind = Sendaluna plan
+window-failed = Something in this window failed: { $what } What was written down is safe.
+window-failed-do = Close Sendaluna and open it again. If it stays so, use your plan on paper, or ring your clinic.

@@ -59,3 +59,5 @@ language-direction = ltr
 window-no-screen = Aquí no hay ninguna pantalla donde dibujar.
 window-pick-title = Abrir el plan de su clínica
 window-pick-kind = Plan de Sendaluna
+window-failed = Algo ha fallado en esta ventana: { $what } Lo que estaba anotado está a salvo.
+window-failed-do = Cierre Sendaluna y ábralo otra vez. Si sigue así, use su plan en papel o llame a su clínica.

@@ -160,6 +160,10 @@ problem: ProblemView, };
  */
 export type SummaryView = { 
 /**
+ * Which plan this is, to the byte: what is confirmed is what was read.
+ */
+digest: string, 
+/**
  * Whose plan.
  */
 called: string, 
@@ -302,6 +306,10 @@ contacts: ContactsView,
  * A session of today can be gone on with.
  */
 can_go_on: boolean, 
+/**
+ * A session of what is due now can begin, questions apart.
+ */
+can_begin: boolean, 
 /**
  * After so long a break the clinic is rung first; nothing begins until the patient says so.
  */

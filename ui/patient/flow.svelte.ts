@@ -20,7 +20,7 @@ import type {
     Told,
     WrittenView,
 } from '../generated/bridge';
-import { speak } from '../shared/words.svelte';
+import { say, speak } from '../shared/words.svelte';
 import { type Change, type host, Refused, type Whom } from './host';
 
 export type Page =
@@ -52,7 +52,10 @@ export class Flow {
     notice: string | null = $state.raw(null);
     /** What went wrong on the page that is shown. */
     problem: ProblemView | null = $state.raw(null);
-    busy = $state(false);
+    /** How many answers are waited for. */
+    private waits = $state(0);
+    /** The last press of a session is being written down. */
+    private finishing = $state(false);
 
     offer: OfferView | null = $state.raw(null);
 
@@ -64,7 +67,15 @@ export class Flow {
     stage: StageView | null = $state.raw(null);
     pain: PainSaidView | null = $state.raw(null);
 
+    private writing = false;
+    /** Which question about the day was the last: an older answer says nothing new. */
+    private asked = 0;
+
     constructor(private readonly host: Host) {}
+
+    get busy(): boolean {
+        return this.waits > 0 || this.finishing;
+    }
 
     /** Brings up the first page. */
     async open(): Promise<void> {
@@ -74,6 +85,10 @@ export class Flow {
             void this.host.reveal();
             this.begun(start, led);
         });
+        if (this.problem) {
+            this.go({ at: 'problem', problem: this.problem });
+            await this.host.reveal();
+        }
     }
 
     /** From now on follows the files that come, and the time that passes. */
@@ -133,7 +148,9 @@ export class Flow {
     }
 
     private async refresh(): Promise<void> {
-        this.takeDay(await this.host.day());
+        const question = ++this.asked;
+        const day = await this.host.day();
+        if (question === this.asked) this.takeDay(day);
     }
 
     backToDay = async (): Promise<void> => {
@@ -143,29 +160,31 @@ export class Flow {
 
     /** Does something, and keeps what went wrong for the page. Says whether it went well. */
     private async try(act: () => Promise<void>): Promise<boolean> {
-        this.busy = true;
+        this.waits += 1;
         try {
             await act();
             return true;
         } catch (reason) {
-            if (!(reason instanceof Refused)) throw reason;
-            this.problem = reason.problem;
+            this.problem = reason instanceof Refused ? reason.problem : unforeseen(reason);
             return false;
         } finally {
-            this.busy = false;
+            this.waits -= 1;
         }
     }
 
-    /** Writes something down, goes back to the day, and says so there. */
+    /** Writes something down once, goes back to the day, and says so there. What was refused stays. */
     private async write(act: () => Promise<WrittenView>): Promise<void> {
+        if (this.writing) return;
+        this.writing = true;
         let said: string | null = null;
         const well = await this.try(async () => {
             said = (await act()).said;
             await this.refresh();
         });
-        const { problem } = this;
+        this.writing = false;
+        if (!well) return;
         this.home();
-        this.notice = well || !problem ? said : `${problem.happened} ${problem.to_do}`;
+        this.notice = said;
     }
 
     // How the patient wants it.
@@ -176,7 +195,9 @@ export class Flow {
     };
 
     firstDone = async (): Promise<void> => {
-        await this.change({ first_done: true });
+        // What was shown is what was chosen, even where nothing was tapped.
+        const language = this.start?.settings.language;
+        await this.change({ first_done: true, ...(language ? { language } : {}) });
         this.home();
     };
 
@@ -222,9 +243,11 @@ export class Flow {
     }
 
     takeIn = async (sides: SideName[], today: string): Promise<void> => {
+        const { offer } = this;
+        if (offer?.step !== 'summary') return;
         let said = '';
         const well = await this.try(async () => {
-            said = (await this.host.takeIn(sides, today)).said;
+            said = (await this.host.takeIn(offer.summary.digest, sides, today)).said;
             this.take(await this.host.start());
         });
         if (!well) return this.refused();
@@ -284,6 +307,7 @@ export class Flow {
             this.before = before;
             this.answered = before.questions === 'none';
             this.noted = null;
+            this.helper = false;
             this.go({ at: 'before', only, goesOn });
         });
         if (well || !this.problem) return;
@@ -311,7 +335,7 @@ export class Flow {
 
     begin = async (): Promise<void> => {
         const { page } = this;
-        if (page.at !== 'before') return;
+        if (page.at !== 'before' || this.waits > 0) return;
         this.stage = null;
         this.pain = null;
         await this.try(async () => {
@@ -322,11 +346,18 @@ export class Flow {
 
     press = async (press: Press): Promise<void> => {
         this.problem = null;
-        if (press.press === 'go-on') this.pain = null;
+        this.finishing ||= press.press === 'finish';
         await this.try(async () => {
+            const led = await this.host.press(press);
             // The thread is gone without a last word: what was done is on disk.
-            if (!(await this.host.press(press))) await this.backToDay();
+            if (!led && this.page.at === 'session') await this.backToDay();
         });
+    };
+
+    /** The plan's answer to pain was read: on it goes, if the session waits for that. */
+    heard = async (): Promise<void> => {
+        this.pain = null;
+        if (this.stage?.can_go_on) await this.press({ press: 'go-on' });
     };
 
     private readonly told = (told: Told): void => {
@@ -335,6 +366,7 @@ export class Flow {
                 this.stage = told.stage;
                 break;
             case 'problem':
+                this.finishing = false;
                 this.problem = told.problem;
                 break;
             case 'pain':
@@ -342,12 +374,27 @@ export class Flow {
                 break;
             case 'stop':
                 this.stop = told.stop;
-                void this.press({ press: 'finish', effort: null, pain: null, words: null });
+                this.pain = null;
+                void this.try(async () => {
+                    await this.host.press({ press: 'finish', effort: null, pain: null, words: null });
+                });
                 break;
             case 'ended':
+                this.finishing = false;
                 this.go({ at: 'ended', ended: told.ended });
                 if (this.stop) void this.backToDay();
         }
+    };
+}
+
+/** The host itself failed: said in words, so that no page stays blank. */
+function unforeseen(reason: unknown): ProblemView {
+    return {
+        code: 'window',
+        happened: say('window-failed', { what: String(reason) }),
+        to_do: say('window-failed-do'),
+        reasons: [],
+        ring: null,
     };
 }
 

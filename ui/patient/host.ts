@@ -65,7 +65,8 @@ export const host = {
     nextFile: () => call<OfferView | null>('next_file'),
     watchFiles: (onfile: () => void) => call<void>('watch_files', { channel: channel<boolean>(onfile) }),
     tryCode: (code: string) => call<OfferView>('try_code', { code }),
-    takeIn: (sides: SideName[], today: string | null) => call<WrittenView>('take_in', { sides, today }),
+    takeIn: (digest: string, sides: SideName[], today: string | null) =>
+        call<WrittenView>('take_in', { digest, sides, today }),
 
     day: () => call<DayView>('day'),
     past: () => call<PastView>('past'),

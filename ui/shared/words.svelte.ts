@@ -35,7 +35,8 @@ export function say(id: string, args: Record<string, FluentVariable> = {}): stri
     for (const tag of [lang, 'en']) {
         const bundle = bundleOf(tag);
         const pattern = bundle.getMessage(id)?.value;
-        if (pattern) return bundle.formatPattern(pattern, args);
+        // A variable that is missing is shown as its name; it must not take the page away.
+        if (pattern) return bundle.formatPattern(pattern, args, []);
     }
     return id;
 }

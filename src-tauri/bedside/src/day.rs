@@ -104,6 +104,7 @@ impl<'a> View<'a> {
             rules: self.rules(),
             lifts_ignored: self.lifts_ignored(),
             contacts: contacts(&self.known.plan, &self.speaker),
+            can_begin: exercises > 0 && self.known.state.must_ring.is_none() && due.away != Away::RingFirst,
             ring_first: due.away == Away::RingFirst,
             can_go_on: self.known.state.open_session(today).is_some(),
         }

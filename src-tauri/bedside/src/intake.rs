@@ -49,16 +49,19 @@ impl Bedside {
         }
     }
 
-    /// Takes an examined file in. A first plan needs the side of each episode and today's date.
+    /// Takes an examined file in, if it is the one that was read. A first plan needs the side of each
+    /// episode and today's date.
     pub fn confirm(
         &mut self,
         intake: &Intake,
+        digest: &str,
         sides: Vec<OperatedSide>,
         today: Option<NaiveDate>,
         words: &Words,
         now: &Now,
     ) -> Result<WrittenView, BedsideError> {
-        let offer = intake.offer.as_ref().ok_or(BedsideError::NoFile)?;
+        let read = |offer: &&Offer| offer.digest() == digest;
+        let offer = intake.offer.as_ref().filter(read).ok_or(BedsideError::NoFile)?;
         let confirmation = today.map(|today| Confirmation { sides, today });
         let taken = self.take_in(offer, confirmation.as_ref(), now)?;
         let id = if taken.same_again { "receive-same-again" } else { "receive-done" };

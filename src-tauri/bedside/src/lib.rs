@@ -2,13 +2,21 @@
 //! through a session, record by hand, set things.
 //!
 //! Everything that could start an exercise asks [`sendaluna_core::gate`]; recording never refuses.
-//! Time is always an argument ([`Now`], [`Clock`]). No window and no terminal is known here.
+//! Time is always an argument ([`Now`], [`Clock`]). What the shells show is plain data ([`view`]); how
+//! it is drawn is not known here.
 //!
 //! | module | question it answers |
 //! |---|---|
 //! | [`home`] | what is in this data folder? |
 //! | [`receive`] | may this plan come in; what does it say? |
 //! | [`day`] | what is due today, what is not yet, and whom to ring? |
+//! | [`start`] | what does a window need first? |
+//! | [`intake`] | where does taking a file in stand? |
+//! | [`past`] | what was done so far? |
+//! | [`before`] | what is asked before a session, and what is coming? |
+//! | [`lead`] | what does a session show now, and what does a press do? |
+//! | [`ring`] | what is dialled? |
+//! | [`view`] | what do the shells show? |
 //! | [`begin`] | may a session begin, and what is asked first? |
 //! | [`guide`] | what happens now in the session? |
 //! | [`hand`] | what was done without the program? |
@@ -28,6 +36,7 @@ pub mod intake;
 pub mod lead;
 pub mod past;
 pub mod receive;
+pub mod ring;
 pub mod say;
 pub mod settings;
 pub mod start;

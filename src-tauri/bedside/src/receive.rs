@@ -30,6 +30,11 @@ impl Offer {
         &self.received.plan
     }
 
+    /// Which plan it is, to the byte.
+    pub fn digest(&self) -> String {
+        self.received.plan_part.digest.to_string()
+    }
+
     /// The very plan that is in force already.
     pub fn same_again(&self) -> bool {
         self.received.same_again

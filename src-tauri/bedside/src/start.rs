@@ -9,13 +9,16 @@ use crate::settings::Settings;
 use crate::view::window::{LanguageView, ProblemView, SettingsView, StartView};
 
 impl Bedside {
-    /// The language the patient has set, else the plan's first, else what the system wants.
+    /// The language the patient has set; else the system's, if the plan is written in it too; else
+    /// the plan's first; else the system's.
     pub fn words(&self, system: &str) -> Words {
         let set = self.settings().ok().and_then(|settings| settings.language);
         let known = self.known_if_any().ok().flatten();
         let of_plan = known.map(|known| known.plan.head().languages.clone()).unwrap_or_default();
-        let wanted = set.into_iter().chain(of_plan.iter().map(ToString::to_string));
-        let wanted: Vec<String> = wanted.chain([system.to_string()]).collect();
+        let of_plan: Vec<String> = of_plan.iter().map(ToString::to_string).collect();
+        let here = Words::new([system]).lang().to_string();
+        let both = Some(here.clone()).filter(|here| of_plan.contains(here));
+        let wanted: Vec<String> = set.into_iter().chain(both).chain(of_plan).chain([here]).collect();
         Words::new(wanted.iter().map(String::as_str))
     }
 

@@ -35,6 +35,7 @@ impl Bedside {
         };
         let ignored = &offer.standing.ignored_lifts;
         SummaryView {
+            digest: offer.digest(),
             called: plan.head().called.clone(),
             born: plan.head().born,
             clinic: offer.clinic().to_string(),

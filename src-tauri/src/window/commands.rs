@@ -7,6 +7,7 @@ use std::sync::Arc;
 use chrono::NaiveDate;
 use sendaluna_bedside::Bedside;
 use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::ring::Whom;
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
 use sendaluna_bedside::view::day::DayView;
@@ -16,7 +17,7 @@ use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
 use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
 use tauri::ipc::{Channel, Invoke};
 use tauri::webview::Color;
-use tauri::{AppHandle, State, WebviewWindow, Wry};
+use tauri::{AppHandle, Manager, State, WebviewWindow, Wry};
 use tauri_plugin_dialog::DialogExt;
 use tauri_plugin_opener::OpenerExt;
 
@@ -93,23 +94,28 @@ fn change(desk: OurDesk<'_>, change: Change) -> Answer<StartView> {
 }
 
 /// Lets the patient pick a file in the system's own dialogue, and offers it; `None` if none was picked.
-#[tauri::command(async)]
-fn pick_file(app: AppHandle, desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
-    let title = desk.with_words(|words| words.say("window-pick-title", &[]));
-    let kind = desk.with_words(|words| words.say("window-pick-kind", &[]));
-    let picked = app.dialog().file().set_title(title).add_filter(kind, &["sendaluna"]).blocking_pick_file();
-    if let Some(path) = picked.and_then(|file| file.into_path().ok()) {
-        desk.files.offer([path]);
-    }
-    next_file(desk)
+/// The dialogue waits on a thread of its own, so that nothing else waits for it.
+#[tauri::command]
+async fn pick_file(window: WebviewWindow) -> Answer<Option<OfferView>> {
+    let app = window.app_handle().clone();
+    let picking = tauri::async_runtime::spawn_blocking(move || {
+        let desk = app.state::<Arc<Desk>>();
+        let say = |id: &str| desk.with_words(|words| words.say(id, &[]));
+        let dialogue = app.dialog().file().set_parent(&window).set_title(say("window-pick-title"));
+        let picked = dialogue.add_filter(say("window-pick-kind"), &["sendaluna"]).blocking_pick_file();
+        if let Some(path) = picked.and_then(|file| file.into_path().ok()) {
+            desk.files.offer([path]);
+        }
+        next_file(desk)
+    });
+    picking.await.unwrap_or(Ok(None))
 }
 
 /// Offers the next file that was handed over.
 #[tauri::command(async)]
 fn next_file(desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
     let Some(path) = desk.files.next() else { return Ok(None) };
-    desk.put_in(&path)?;
-    desk.intake(|home, intake, words, now| Ok(home.examine(intake, None, words, now))).map(Some)
+    desk.put_in(&path, |home, intake, words, now| Ok(home.examine(intake, None, words, now))).map(Some)
 }
 
 /// Tells the window whenever files wait.
@@ -126,8 +132,15 @@ fn try_code(desk: OurDesk<'_>, code: String) -> Answer<OfferView> {
 
 /// "This is my plan."
 #[tauri::command(async)]
-fn take_in(desk: OurDesk<'_>, sides: Vec<OperatedSide>, today: Option<NaiveDate>) -> Answer<WrittenView> {
-    let written = desk.intake(|home, intake, words, now| home.confirm(intake, sides, today, words, now))?;
+fn take_in(
+    desk: OurDesk<'_>,
+    digest: String,
+    sides: Vec<OperatedSide>,
+    today: Option<NaiveDate>,
+) -> Answer<WrittenView> {
+    let written =
+        desk.intake(|home, intake, words, now| home.confirm(intake, &digest, sides, today, words, now))?;
+    desk.forget_file();
     desk.speak_as_set();
     Ok(written)
 }
@@ -227,25 +240,10 @@ fn set_back(desk: OurDesk<'_>, what: SetBackKind) -> Answer<WrittenView> {
 /// Rings a number of the plan's, where the device can.
 #[tauri::command(async)]
 fn ring(app: AppHandle, desk: OurDesk<'_>, whom: Whom) -> Answer<()> {
-    let contacts = desk.look(|home, words, _| home.contacts(words))?;
-    let number = match whom {
-        Whom::Clinic => contacts.phone,
-        Whom::Night => contacts.out_of_hours_phone,
-        Whom::Emergency => contacts.emergency_phone,
-    };
-    let digits: String = number.chars().filter(|c| c.is_ascii_digit() || *c == '+').collect();
+    let number = desk.look(|home, _, _| home.dial(whom))?;
     // Where nothing can ring, the number is on the screen in large type.
-    let _ = app.opener().open_url(format!("tel:{digits}"), None::<&str>);
+    let _ = app.opener().open_url(number, None::<&str>);
     Ok(())
-}
-
-/// Whom to ring.
-#[derive(Debug, Clone, Copy, serde::Deserialize)]
-#[serde(rename_all = "kebab-case")]
-enum Whom {
-    Clinic,
-    Night,
-    Emergency,
 }
 
 /// A page that is gone misses nothing: what matters is on disk, and it asks again when it is back.

@@ -138,7 +138,8 @@ impl Desk {
         }
     }
 
-    /// One use case that only looks. While a session is led, it looks beside it.
+    /// One use case that only looks. While a session is led, it looks beside it, and keeps no press
+    /// waiting.
     pub fn look<T>(
         &self,
         use_case: impl FnOnce(&Bedside, &Words, &Now) -> Result<T, BedsideError>,
@@ -149,14 +150,15 @@ impl Desk {
         let now = self.clock.now();
         match &*hold {
             Hold::Desk(home) => {
-                use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error))
+                return use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error));
             }
-            Hold::Session(_) => Bedside::look(&self.folder, &self.keys, IanaZone::of_device())
-                .and_then(|home| use_case(&home, &words, &now))
-                .map_err(|error| explain(&words, None, &error)),
-            Hold::Failed(error) => Err(explain(&words, None, error)),
-            Hold::Nobody => Err(explain(&words, None, &BedsideError::NoPlan)),
+            Hold::Failed(error) => return Err(explain(&words, None, error)),
+            Hold::Nobody => return Err(explain(&words, None, &BedsideError::NoPlan)),
+            Hold::Session(_) => drop(hold),
         }
+        Bedside::look(&self.folder, &self.keys, IanaZone::of_device())
+            .and_then(|home| use_case(&home, &words, &now))
+            .map_err(|error| explain(&words, None, &error))
     }
 
     /// One use case that writes. Not while a session is led.
@@ -190,15 +192,24 @@ impl Desk {
         })
     }
 
-    /// Puts a file on its way in; whatever was on its way is forgotten.
-    pub fn put_in(&self, path: &Path) -> Result<(), ProblemView> {
+    /// Puts a file on its way in, and examines it; whatever was on its way is forgotten.
+    pub fn put_in<T>(
+        &self,
+        path: &Path,
+        examine: impl FnOnce(&mut Bedside, &mut Intake, &Words, &Now) -> Result<T, BedsideError>,
+    ) -> Result<T, ProblemView> {
         let bytes = read(path).map_err(|trouble| {
-            let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
-            let (happened, to_do) = say_error(&words, &trouble);
+            let (happened, to_do) = self.with_words(|words| say_error(words, &trouble));
             ProblemView { code: trouble.code().to_string(), happened, to_do, reasons: Vec::new(), ring: None }
         })?;
-        *locked(&self.intake) = Some(Intake::new(bytes));
-        Ok(())
+        let mut intake = locked(&self.intake);
+        let intake = intake.insert(Intake::new(bytes));
+        self.write(|home, words, now| examine(home, intake, words, now))
+    }
+
+    /// Nothing is on its way in any more.
+    pub fn forget_file(&self) {
+        *locked(&self.intake) = None;
     }
 
     /// Begins a session that a use case prepares.
@@ -210,8 +221,11 @@ impl Desk {
         let mut hold = locked(&self.hold);
         self.settle(&mut hold);
         let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
-        let Hold::Desk(home) = &mut *hold else {
-            return Err(explain(&words, None, &BedsideError::SessionUnderWay));
+        let home = match &mut *hold {
+            Hold::Desk(home) => home,
+            Hold::Session(_) => return Err(explain(&words, None, &BedsideError::SessionUnderWay)),
+            Hold::Failed(error) => return Err(explain(&words, None, error)),
+            Hold::Nobody => return Err(explain(&words, None, &BedsideError::NoPlan)),
         };
         let ready = prepare(home, &self.clock.now()).and_then(|guide| Ok((guide, home.known()?)));
         let (guide, known) = match ready {

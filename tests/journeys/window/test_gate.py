@@ -94,7 +94,7 @@ def test_the_page_can_do_nothing_else(
     path = str(world.newer)
     assert window.invoke("next_file", {"path": path}) == (True, None)
     assert refused(window, "try_code", code=world.clinic.letter_code, path=path) == "no-file"
-    assert refused(window, "take_in", sides=[], today=None, path=path) == "no-file"
+    assert refused(window, "take_in", digest="", sides=[], today=None, path=path) == "no-file"
 
     for script in (
         "const made = document.createElement('script'); made.textContent = 'window.ran = 1';"

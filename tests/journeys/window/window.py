@@ -9,6 +9,7 @@ import os
 import signal
 import socket
 import subprocess
+import time
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any, TypeVar
@@ -33,6 +34,8 @@ DESKTOP = (1100, 800)
 # So long anything may take before it counts as not happening.
 PATIENCE_S = 20.0
 POLL_S = 0.05
+# A hand takes so long from one tap to the next; what comes sooner is taken for a shaking one.
+HAND_S = 0.45
 # So long the driver may take for one command.
 DRIVER_PATIENCE_S = 25
 # The European rules' levels, and the contrast that this program promises beyond them.
@@ -99,6 +102,7 @@ class Window:
         self.data = data
         self.home = home
         self.lang = "en"
+        self.tapped = 0.0
         self.env = environment(home)
         self.args = ["--data", str(data.folder), "--key-in-file"]
         port, native = free_port(), free_port()
@@ -174,6 +178,9 @@ class Window:
         width, height = size
         self.driver.set_window_rect(0, 0, width, height)
         self.until(lambda: self.js("return [innerWidth, innerHeight]") == [*size], f"a window of {size}")
+        # The page is laid out anew with a later frame.
+        frames = "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))"
+        self.driver.execute_async_script(frames)
 
     # What it shows.
 
@@ -251,7 +258,10 @@ class Window:
                 return False
             try:
                 self.js("arguments[0].scrollIntoView({ block: 'center' })", found)
+                if time.monotonic() - self.tapped < HAND_S:
+                    return False
                 found.click()
+                self.tapped = time.monotonic()
             except WebDriverException:
                 return False
             return True

@@ -39,6 +39,8 @@ pub struct DayView {
     pub contacts: ContactsView,
     /// A session of today can be gone on with.
     pub can_go_on: bool,
+    /// A session of what is due now can begin, questions apart.
+    pub can_begin: bool,
     /// After so long a break the clinic is rung first; nothing begins until the patient says so.
     pub ring_first: bool,
     /// A stop that said to ring, until the patient has spoken to the clinic.

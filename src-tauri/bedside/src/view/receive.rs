@@ -10,6 +10,8 @@ use crate::view::window::ProblemView;
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct SummaryView {
+    /// Which plan this is, to the byte: what is confirmed is what was read.
+    pub digest: String,
     /// Whose plan.
     pub called: String,
     /// Year of birth.
