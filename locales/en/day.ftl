@@ -91,3 +91,4 @@ not-yet-caution = Not yet means: ask your clinic. It does not mean: try gently.
 not-yet-back = Back to today's exercises
 not-yet-why = Why, and who says so
 not-yet-did = I did it all the same
+not-yet-day-zero-unknown = Not yet. The day of the operation is not known yet. Ask your clinic for a new plan file when it is.

@@ -31,3 +31,4 @@ stage-walk-steps = { $n ->
    *[other] Walk { $n } steps.
 } Say when you have.
 stage-lost-time = Paused, because the device was asleep. Go on when you like.
+ended-none = Ended. Nothing was done that could be written down. You can write it down by hand.

@@ -61,3 +61,5 @@ window-pick-title = Open the plan from your clinic
 window-pick-kind = Sendaluna plan
 window-failed = Something in this window failed: { $what } What was written down is safe.
 window-failed-do = Close Sendaluna and open it again. If it stays so, use your plan on paper, or ring your clinic.
+problem-emergency = In an emergency, ring your local emergency number. The number of your clinic stands on its letter.
+past-before-plan = Before this plan.

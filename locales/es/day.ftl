@@ -93,3 +93,4 @@ not-yet-caution = «Todavía no» quiere decir: pregunte a su clínica. No quier
 not-yet-back = Volver a los ejercicios de hoy
 not-yet-why = Por qué, y quién lo dice
 not-yet-did = Lo hice de todos modos
+not-yet-day-zero-unknown = Todavía no. Aún no se sabe el día de la operación. Cuando se sepa, pida a su clínica un archivo de plan nuevo.

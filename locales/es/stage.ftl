@@ -31,3 +31,4 @@ stage-walk-steps = { $n ->
    *[other] Camine { $n } pasos.
 } Avise cuando lo haya hecho.
 stage-lost-time = En pausa, porque el dispositivo estaba dormido. Siga cuando quiera.
+ended-none = Terminado. No se hizo nada que se pudiera anotar. Puede anotarlo a mano.

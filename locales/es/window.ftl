@@ -61,3 +61,5 @@ window-pick-title = Abrir el plan de su clínica
 window-pick-kind = Plan de Sendaluna
 window-failed = Algo ha fallado en esta ventana: { $what } Lo que estaba anotado está a salvo.
 window-failed-do = Cierre Sendaluna y ábralo otra vez. Si sigue así, use su plan en papel o llame a su clínica.
+problem-emergency = En una emergencia, llame al número de emergencias de su zona. El número de su clínica está en su carta.
+past-before-plan = Antes de este plan.

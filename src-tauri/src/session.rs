@@ -1,10 +1,10 @@
 //! A session in the terminal, in real time: counts and phases as lines, the space bar to pause.
 
 use chrono::NaiveDate;
+use sendaluna_bedside::begin::Questions;
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::types::{By, PainAnswer, SignId, Tier};
-use sendaluna_bedside::view::session::Questions;
 use sendaluna_bedside::{Bedside, BedsideError};
 use serde_json::json;
 

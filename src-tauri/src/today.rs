@@ -89,13 +89,15 @@ pub fn spoke(desk: &Desk) -> Result<u8, Trouble> {
 
 /// `settings`.
 pub fn settings(desk: &Desk, language: Option<&str>, awake: Option<(u16, u16)>) -> Result<u8, Trouble> {
-    let mut home = desk.open()?;
-    home.change_settings(&Change {
-        language: language.map(str::to_string),
-        awake_from_min: awake.map(|(from, _)| from),
-        awake_to_min: awake.map(|(_, to)| to),
-        ..Change::default()
-    })?;
+    if language.is_some() || awake.is_some() {
+        desk.open()?.change_settings(&Change {
+            language: language.map(str::to_string),
+            awake_from_min: awake.map(|(from, _)| from),
+            awake_to_min: awake.map(|(_, to)| to),
+            ..Change::default()
+        })?;
+    }
+    let home = desk.look()?;
     let settings = home.settings()?;
     let time = |min: u16| format!("{:02}:{:02}", min / 60, min % 60);
     let waking = settings.waking;

@@ -5,6 +5,7 @@ use sendaluna_bedside::types::{
     Ending, OperatedSide, PainAnswer, PainKind, Place, Position, SetBackKind, Tier,
 };
 use sendaluna_bedside::view::{day, names, past, receive, session, window};
+use sendaluna_bedside::{begin, settings};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
 use ts_rs::{Config, TS};
@@ -30,7 +31,7 @@ fn the_types_are_current() {
         declared::<names::SetBackName>,
         declared::<window::ProblemView>,
         declared::<window::LanguageView>,
-        declared::<window::Theme>,
+        declared::<settings::Theme>,
         declared::<window::SettingsView>,
         declared::<window::StartView>,
         declared::<window::WrittenView>,
@@ -57,7 +58,7 @@ fn the_types_are_current() {
         declared::<past::PastMark>,
         declared::<past::PainPointView>,
         declared::<session::BeforeView>,
-        declared::<session::Questions>,
+        declared::<begin::Questions>,
         declared::<session::DateView>,
         declared::<session::ComingView>,
         declared::<session::AnsweredView>,

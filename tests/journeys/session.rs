@@ -4,11 +4,11 @@ use std::cell::RefCell;
 
 use chrono::Duration;
 use sendaluna_bedside::Clock;
+use sendaluna_bedside::begin::Questions;
 use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::types::{
     By, Cue, Ending, LeaveReason, PainAnswer, PainKind, SignId, State, Tier, Words,
 };
-use sendaluna_bedside::view::session::Questions;
 use sendaluna_tests::device::{Device, Hand, answered, at, code, id, lead, set_done, world};
 
 #[test]

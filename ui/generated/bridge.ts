@@ -121,6 +121,10 @@ first_time: boolean,
  */
 problem: ProblemView | null, 
 /**
+ * Whom to ring, where the record cannot be used but can be looked at.
+ */
+contacts: ContactsView | null, 
+/**
  * Today, if a plan is held.
  */
 day: DayView | null, };
@@ -364,6 +368,14 @@ position_said: string,
  * How much, in sentences.
  */
 dose: string, 
+/**
+ * How many rounds, for who writes it down by hand.
+ */
+sets: number, 
+/**
+ * How many repetitions, breaths, minutes or steps in each.
+ */
+each: number, 
 /**
  * Times today.
  */
@@ -685,9 +697,9 @@ day_said: string,
  */
 sessions: Array<PastSessionView>, 
 /**
- * It lies ahead.
+ * It lies ahead, or before the plan came: no record is missing.
  */
-ahead: boolean, 
+outside: boolean, 
 /**
  * The day in a sentence.
  */
@@ -900,6 +912,10 @@ can_go_on: boolean,
  * Going on at once from a rest fits now.
  */
 can_go_on_now: boolean, 
+/**
+ * "This hurts" fits now.
+ */
+can_hurts: boolean, 
 /**
  * "I did fewer" fits now.
  */

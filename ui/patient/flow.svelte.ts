@@ -68,6 +68,8 @@ export class Flow {
     pain: PainSaidView | null = $state.raw(null);
 
     private writing = false;
+    /** The page that was left for whom to ring. */
+    private left: Page = { at: 'day' };
     /** Which question about the day was the last: an older answer says nothing new. */
     private asked = 0;
 
@@ -268,6 +270,18 @@ export class Flow {
         const elsewhere = ['weeks', 'item', 'not-yet', 'past', 'settings', 'before', 'ended', 'receive'];
         return this.day !== null && !this.stop && elsewhere.includes(this.page.at);
     }
+
+    /** Whom to ring, from any page; back leads to that page. */
+    contacts = (): void => {
+        this.left = this.page;
+        this.go({ at: 'contacts' });
+    };
+
+    backFromContacts = (): void => {
+        const { at } = this.left;
+        if (at === 'day' || at === 'contacts') this.home();
+        else this.go(this.left);
+    };
 
     item = (item: string): void => this.go({ at: 'item', item });
     notYet = (item: string): void => this.go({ at: 'not-yet', item });

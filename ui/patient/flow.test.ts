@@ -40,6 +40,7 @@ function start(changes: Partial<StartView> = {}): StartView {
         has_plan: true,
         first_time: false,
         problem: null,
+        contacts: null,
         day,
         ...changes,
     };

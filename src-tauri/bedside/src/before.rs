@@ -6,9 +6,10 @@ use sendaluna_core::calendar::DueItem;
 use sendaluna_core::ids::{ItemId, SignId};
 use sendaluna_core::plan::doc::Tier;
 use sendaluna_core::record::By;
-use sendaluna_core::session::{PainAnswer, arrange, closed_length_ms};
+use sendaluna_core::session::{PainAnswer, Runner, answer_at_rest, arrange};
 use sendaluna_words::Words;
 
+use crate::begin::gravest;
 use crate::clock::Now;
 use crate::day::contacts;
 use crate::error::BedsideError;
@@ -32,16 +33,23 @@ impl Bedside {
         let known = self.known()?;
         let before = self.before(only, now)?;
         let speaker = Speaker::new(words, Some(&known.plan));
-        let chosen = if goes_on { self.left_of_open(&known, now) } else { self.chosen(&known, only, now)? };
-        let arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+        let open = known.state.open_session(known.today(now.at).session_day).filter(|_| goes_on);
+        let (mut chosen, runner) = if let Some(open) = open {
+            (self.left_of_open(&known, now), self.runner_of_open(&known, open, now))
+        } else {
+            let chosen = self.chosen(&known, only, now)?;
+            let arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+            (chosen, Runner::new(&arranged))
+        };
+        chosen.retain(|due| runner.parts_left().any(|part| part.item == due.item));
         let coming = Coming { home: self, known: &known, speaker: &speaker, due: &chosen };
         Ok(BeforeView {
             confirm_date: before.confirm_date.map(|day| DateView { day, said: words.day_and_year(day) }),
             questions: before.questions,
             signs: contacts(&known.plan, &speaker).signs,
             can_go_on: before.open_session.is_some(),
-            coming: arranged.parts.iter().filter_map(|part| coming.item(&part.item)).collect(),
-            minutes: closed_length_ms(&arranged.parts, &arranged.blocks).div_ceil(60_000),
+            coming: runner.parts_left().filter_map(|part| coming.item(&part.item)).collect(),
+            minutes: runner.length_ms().div_ceil(60_000),
             have_ready: coming.have_ready(),
             beside_you: coming.items().any(|item| item.beside_you),
         })
@@ -59,15 +67,20 @@ impl Bedside {
         if pain.is_some_and(|level| level > 10) {
             return Err(BedsideError::FigureOutOfRange);
         }
-        let mut tier = self.answer_signs(signs, by, now)?;
-        let rings = |tier: Option<Tier>| matches!(tier, Some(Tier::Emergency | Tier::RingToday));
-        if let Some(level) = pain
-            && !rings(tier)
-            && self.answer_pain_before(level, by, now)? == PainAnswer::StopToday
-        {
-            tier = Some(Tier::RingToday);
-        }
         let known = self.known()?;
+        let rings = |tier: Option<Tier>| matches!(tier, Some(Tier::Emergency | Tier::RingToday));
+        let mut tier = gravest(&known, signs)?;
+        let mut written = self.answer_signs(signs, by, now).map(|_| ());
+        if let Some(level) = pain.filter(|_| !rings(tier)) {
+            if answer_at_rest(&known.plan.doc().pain, level) == PainAnswer::StopToday {
+                tier = Some(Tier::RingToday);
+            }
+            written = written.and_then(|()| self.answer_pain_before(level, by, now).map(|_| ()));
+        }
+        // Whom to ring is said even if nothing could be written.
+        if !rings(tier) {
+            written?;
+        }
         let speaker = Speaker::new(words, Some(&known.plan));
         let stop = tier.filter(|_| rings(tier)).map(|tier| stop_view(&known.plan, &speaker, tier));
         let noted = (tier == Some(Tier::Note)).then(|| words.say("signs-noted", &[]));

@@ -7,14 +7,14 @@ use sendaluna_core::calendar::{Away, DueItem, due};
 use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
 use sendaluna_core::plan::doc::{Dose, Tier, When};
-use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SetBackKind};
-use sendaluna_core::session::{Arranged, PainAnswer, Runner, answer_at_rest, arrange};
+use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SessionRecord, SetBackKind};
+use sendaluna_core::session::{Arranged, PainAnswer, Runner, SetId, answer_at_rest, arrange};
+use serde::Serialize;
 
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
-use crate::view::session::Questions;
 
 /// The sign that is always there, whatever the plan lists: "I feel unwell or dizzy". No session, and
 /// ring the clinic today.
@@ -29,6 +29,19 @@ pub struct Before {
     pub questions: Questions,
     /// A session of today that can be gone on with.
     pub open_session: Option<SessionId>,
+}
+
+/// The questions before a session. Few, or people learn to say no.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Questions {
+    /// The first session of the day: the warning signs, and pain at rest.
+    SignsAndPain,
+    /// Later that day: one tap, "nothing new or worse".
+    OneTap,
+    /// Hourly items ask nothing.
+    None,
 }
 
 impl Bedside {
@@ -72,20 +85,9 @@ impl Bedside {
         now: &Now,
     ) -> Result<Option<Tier>, BedsideError> {
         let known = self.known()?;
+        let gravest = gravest(&known, signs)?;
         let of_plan = &known.plan.doc().warning_signs;
-        let mut gravest = None;
-        let mut set_back = false;
-        for id in signs {
-            let sign = of_plan.iter().find(|sign| sign.id == *id);
-            let tier = match sign {
-                Some(sign) if id.as_str() == UNWELL => sign.tier.min(Tier::RingToday),
-                Some(sign) => sign.tier,
-                None if id.as_str() == UNWELL => Tier::RingToday,
-                None => return Err(BedsideError::NoSuchSign(id.to_string())),
-            };
-            gravest = Some(gravest.map_or(tier, |known: Tier| known.min(tier)));
-            set_back |= sign.is_some_and(|sign| sign.set_back);
-        }
+        let set_back = of_plan.iter().any(|sign| sign.set_back && signs.contains(&sign.id));
         let what = match gravest {
             Some(Tier::Emergency) => Some(SetBackKind::EmergencySign),
             _ if set_back => Some(SetBackKind::MarkedSign),
@@ -177,14 +179,7 @@ impl Bedside {
         check_may_begin(&known, now)?;
         let today = known.today(now.at).session_day;
         let open = known.state.open_session(today).ok_or(BedsideError::NoOpenSession)?;
-        let chosen = self.left_of_open(&known, now);
-        let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
-        let runner = Runner::going_on(&arranged, |part, turn| {
-            let is_it = |set: &sendaluna_core::session::SetId| {
-                set.item == part.item && set.set == turn.set && set.sides == turn.sides
-            };
-            open.sets.iter().any(|(record, _)| is_it(&record.set))
-        });
+        let runner = self.runner_of_open(&known, open, now);
         let session = open.id.clone();
         self.record(now, by, Body::SessionResumed { session: session.clone() })?;
         let mut guide = guide(&known, session, today, by, runner);
@@ -203,6 +198,16 @@ impl Bedside {
         let wanted = |id: &&ItemId| !open.left.iter().any(|(left, _)| left == *id);
         let due = open.items.iter().filter(wanted).filter_map(|id| self.due_item(known, id, now).ok());
         due.filter(|due| due.gate.is_open() && !due.rests_today).collect()
+    }
+
+    /// What is left to lead of today's open session.
+    pub(crate) fn runner_of_open(&self, known: &Known, open: &SessionRecord, now: &Now) -> Runner {
+        let chosen = self.left_of_open(known, now);
+        let arranged: Arranged = arrange(&known.plan, self.library(), &chosen.iter().collect::<Vec<_>>());
+        Runner::going_on(&arranged, |part, turn| {
+            let is_it = |set: &SetId| set.item == part.item && set.set == turn.set && set.sides == turn.sides;
+            open.sets.iter().any(|(record, _)| is_it(&record.set))
+        })
     }
 
     pub(crate) fn chosen(
@@ -265,6 +270,19 @@ impl Bedside {
             Gate::Open => Err(BedsideError::NotInPlanNow(known.next_day_of(id, now))),
         }
     }
+}
+
+/// The gravest tier of warning signs; [`UNWELL`] is always known.
+pub(crate) fn gravest(known: &Known, signs: &[SignId]) -> Result<Option<Tier>, BedsideError> {
+    let of_plan = &known.plan.doc().warning_signs;
+    let tier = |id: &SignId| match of_plan.iter().find(|sign| sign.id == *id) {
+        Some(sign) if id.as_str() == UNWELL => Ok(sign.tier.min(Tier::RingToday)),
+        Some(sign) => Ok(sign.tier),
+        None if id.as_str() == UNWELL => Ok(Tier::RingToday),
+        None => Err(BedsideError::NoSuchSign(id.to_string())),
+    };
+    let tiers = signs.iter().map(tier).collect::<Result<Vec<_>, _>>()?;
+    Ok(tiers.into_iter().min())
 }
 
 fn guide(known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runner) -> Guide {

@@ -4,6 +4,7 @@
 use sendaluna_core::calendar::{Away, DueDay, DueItem, EpisodeDay};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
 use sendaluna_core::ids::SignId;
+use sendaluna_core::plan::Amount;
 use sendaluna_core::plan::doc::{Dose, Item, Tier};
 use sendaluna_core::precaution::End;
 use sendaluna_core::session::{arrange, closed_length_ms};
@@ -130,8 +131,8 @@ impl<'a> View<'a> {
             Standstill::SetBack => "reason-set-back",
         });
         let away = match away {
-            Away::No => None,
-            Away::Restart => Some("notice-restart"),
+            Away::Restart if !self.known.plan.doc().return_dose.doses.is_empty() => Some("notice-restart"),
+            Away::No | Away::Restart => None,
             Away::RingFirst => Some("notice-ring-first"),
         };
         let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
@@ -202,7 +203,11 @@ impl<'a> View<'a> {
         let words = self.speaker.words;
         let gates = self.known.gates(self.home.library());
         let mut gate = self.gate(&gates.item(item, &item.dose, &self.known.gate_day(self.now.at)));
-        if gate.open {
+        let episode = self.known.plan.episode(&item.episode);
+        if episode.is_some_and(|episode| episode.day_zero.date().is_none()) {
+            gate.open = false;
+            gate.said = words.say("not-yet-day-zero-unknown", &[]);
+        } else if gate.open {
             gate.said = match self.known.next_day_of(&item.id, self.now) {
                 Some(day) => words.say("gate-open-from", &[("day", words.day_and_year(day).into())]),
                 None => words.say("gate-not-in-plan", &[]),
@@ -230,6 +235,8 @@ impl<'a> View<'a> {
             is_due: false,
             can_start: false,
             dose: speaker.dose(dose),
+            sets: dose.sets,
+            each: dose.amount().map_or(0, Amount::most),
             times: 0,
             done: 0,
             times_said: speaker.words.say("times-not-today", &[]),

@@ -133,7 +133,10 @@ impl Guide {
 
     /// What "I did fewer" would mean now.
     pub fn fewer_means(&self) -> Option<Fewer> {
-        let between_sets = matches!(self.state(), State::Resting | State::Prepare | State::Paused);
+        let between_sets = matches!(
+            self.state(),
+            State::Resting | State::Prepare | State::Paused | State::Done | State::Stopped
+        );
         match &self.last_set {
             _ if self.runner.can_end_set() => Some(Fewer::EndsSet),
             Some((_, done)) if between_sets && *done > 0 => Some(Fewer::Corrects { most: *done }),

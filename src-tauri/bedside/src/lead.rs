@@ -215,6 +215,7 @@ impl Lead {
                 self.guide = None;
                 let id = match ending {
                     Ending::Whole => "ended-whole",
+                    Ending::Part if self.shown.is_nothing_done() => "ended-none",
                     Ending::Part => "ended-part",
                     Ending::StoppedAsTold => "ended-stopped-as-told",
                 };
@@ -259,13 +260,14 @@ impl Lead {
             can_pause: matches!(at, State::Running | State::Resting),
             can_go_on: matches!(at, State::Paused | State::Saving),
             can_go_on_now: at == State::Resting && !guide.is_ready_welcome(),
+            can_hurts: can_go(at),
             can_fewer: fewer.is_some(),
             fewer_most: match fewer {
                 Some(Fewer::Corrects { most }) => Some(most),
                 _ => None,
             },
-            can_easier: self.can_be_easier,
-            can_leave: !matches!(at, State::Done | State::Stopped | State::Saving | State::Asking),
+            can_easier: self.can_be_easier && can_go(at),
+            can_leave: can_go(at),
             said: self.shown.said().to_vec(),
             asks_effort: self.shown.strengthens() && at == State::Done,
             as_told: guide.is_stopped_as_told(),
@@ -293,6 +295,11 @@ fn simple(
         Press::Stop => guide.stop(home, clock, false),
         Press::HurtsAnswer { .. } | Press::Unwell | Press::Finish { .. } => Err(BedsideError::NotNow),
     }
+}
+
+/// Whether there is something under way that can hurt, be eased or be left.
+fn can_go(state: State) -> bool {
+    !matches!(state, State::Done | State::Stopped | State::Saving | State::Asking)
 }
 
 /// A set that could not be written stands like a pause: going on tries again.

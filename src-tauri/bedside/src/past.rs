@@ -15,7 +15,8 @@ impl Bedside {
         let known = self.known()?;
         let speaker = Speaker::new(words, Some(&known.plan));
         let today = known.today(now.at).session_day;
-        Ok(Past { known: &known, speaker, today }.view())
+        let since = self.store().events()?.first().map_or(today, |event| event.stamp.day());
+        Ok(Past { known: &known, speaker, today, since }.view())
     }
 }
 
@@ -23,6 +24,8 @@ struct Past<'a> {
     known: &'a Known,
     speaker: Speaker<'a>,
     today: NaiveDate,
+    /// The day on which the record begins.
+    since: NaiveDate,
 }
 
 impl Past<'_> {
@@ -85,12 +88,14 @@ impl Past<'_> {
         let sessions: Vec<PastSessionView> = led.chain(by_hand).collect();
         let day_said = self.speaker.words.day(day);
         let ahead = day > self.today;
+        let outside = ahead || day < self.since;
         let what = match sessions.as_slice() {
             [] if ahead => self.speaker.words.say("past-ahead", &[]),
+            [] if outside => self.speaker.words.say("past-before-plan", &[]),
             [] => self.speaker.words.say("past-none", &[]),
             sessions => sessions.iter().map(|s| s.said.as_str()).collect::<Vec<_>>().join(" "),
         };
-        PastDayView { said: format!("{day_said}: {what}"), day_said, sessions, ahead }
+        PastDayView { said: format!("{day_said}: {what}"), day_said, sessions, outside }
     }
 
     fn session(&self, session: &SessionRecord) -> PastSessionView {

@@ -3,11 +3,10 @@
 use sendaluna_core::calendar::Waking;
 use sendaluna_store::Store;
 use sendaluna_words::LANGUAGES;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 use crate::error::BedsideError;
 use crate::home::Bedside;
-use crate::view::window::Theme;
 
 const LANGUAGE: &str = "language";
 const WAKING: &str = "waking";
@@ -17,6 +16,20 @@ const FIRST_DONE: &str = "first-done";
 
 /// Text sizes, in per cent.
 pub const TEXT_SIZES: [u16; 4] = [100, 125, 150, 200];
+
+/// Light, dark, or as the device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Theme {
+    /// As the device.
+    #[default]
+    System,
+    /// Light paper.
+    Light,
+    /// Dark paper.
+    Dark,
+}
 
 /// What can be set.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]

@@ -6,6 +6,7 @@ use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::Bedside;
 use crate::settings::Settings;
+use crate::view::day::ContactsView;
 use crate::view::window::{LanguageView, ProblemView, SettingsView, StartView};
 
 impl Bedside {
@@ -49,13 +50,14 @@ impl StartView {
             has_plan: false,
             first_time: true,
             problem: None,
+            contacts: None,
             day: None,
         }
     }
 
-    /// A record that cannot be used, and why.
-    pub fn of_problem(words: &Words, problem: ProblemView) -> Self {
-        Self { problem: Some(problem), first_time: false, ..Self::of_nothing(words) }
+    /// A record that cannot be used, and why; with whom to ring, if it can be looked at at least.
+    pub fn of_problem(words: &Words, problem: ProblemView, contacts: Option<ContactsView>) -> Self {
+        Self { problem: Some(problem), contacts, first_time: false, ..Self::of_nothing(words) }
     }
 }
 

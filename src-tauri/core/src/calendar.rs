@@ -320,7 +320,10 @@ impl Asked<'_> {
         entry: &StageItem,
         item: &Item,
     ) -> DueItem {
-        let dose = self.dose(entry, item);
+        let mut dose = self.dose(entry, item);
+        if let Some(round) = stage.rounds.iter().find(|round| round.items.contains(&item.id)) {
+            (dose.sets, dose.rest_s) = (round.rounds, round.rest_s);
+        }
         let when = entry.when.as_ref().unwrap_or(&item.when);
         let times = self.times(when, item, stage);
         let spacing = match when {

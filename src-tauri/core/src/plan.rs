@@ -125,6 +125,18 @@ pub enum Amount {
     Steps(u16),
 }
 
+impl Amount {
+    /// How many repetitions, breaths, minutes or steps at most.
+    pub fn most(self) -> u16 {
+        match self {
+            Self::Repetitions { most, .. } => most,
+            Self::Breaths { breaths, .. } => breaths,
+            Self::Minutes(minutes) => minutes,
+            Self::Steps(steps) => steps,
+        }
+    }
+}
+
 impl Dose {
     /// What one set consists of; `None` only in a document that is not yet a valid plan.
     pub fn amount(&self) -> Option<Amount> {

@@ -67,7 +67,7 @@ fn start(desk: OurDesk<'_>) -> StartView {
         return first;
     }
     let view = desk.look(Bedside::start_view);
-    view.unwrap_or_else(|problem| desk.with_words(|words| StartView::of_problem(words, problem)))
+    view.unwrap_or_else(|problem| desk.of_problem(problem))
 }
 
 /// Tries again to open a record that could not be opened.

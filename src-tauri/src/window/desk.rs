@@ -6,8 +6,9 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use sendaluna_bedside::intake::Intake;
 use sendaluna_bedside::lead::Lead;
 use sendaluna_bedside::say::{problem, say_error};
+use sendaluna_bedside::settings::Theme;
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
-use sendaluna_bedside::view::window::{ProblemView, StartView, Theme};
+use sendaluna_bedside::view::window::{ProblemView, StartView};
 use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 
 use crate::clock::DeviceClock;
@@ -243,6 +244,18 @@ impl Desk {
         let mut hold = locked(&self.hold);
         self.settle(&mut hold);
         matches!(&*hold, Hold::Session(leader) if leader.order(order))
+    }
+
+    /// What can be shown of a record that cannot be used, in its own language if it can be read.
+    pub fn of_problem(&self, problem: ProblemView) -> StartView {
+        let beside = Bedside::look(&self.folder, &self.keys, IanaZone::of_device()).ok();
+        if let Some(home) = &beside {
+            self.speak(home);
+        }
+        self.with_words(|words| {
+            let contacts = beside.and_then(|home| home.contacts(words).ok());
+            StartView::of_problem(words, problem, contacts)
+        })
     }
 
     /// The words, in another place.

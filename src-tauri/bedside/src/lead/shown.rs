@@ -103,7 +103,7 @@ impl Shown {
                 let round = |set: u8| {
                     let set = SetId { item: part.item.clone(), set, sides };
                     let done = done.and_then(|session| session.set(&set)).map_or(0, |record| record.done);
-                    TallySetView { done, of: amount(part.work) }
+                    TallySetView { done, of: part.work.most() }
                 };
                 self.rounds.insert((part.item.clone(), sides), (1..=part.sets).map(round).collect());
             }
@@ -219,8 +219,7 @@ impl Shown {
     }
 
     fn enter(&mut self, set: SetId, part: &Part, speaker: &Speaker<'_>) {
-        let args =
-            [("of", amount(part.work).into()), ("round", set.set.into()), ("rounds", part.sets.into())];
+        let args = [("of", part.work.most().into()), ("round", set.set.into()), ("rounds", part.sets.into())];
         let id = match (part.work, part.sets) {
             (Amount::Repetitions { .. } | Amount::Breaths { .. }, 1) => "stage-of",
             (Amount::Repetitions { .. } | Amount::Breaths { .. }, _) => "stage-of-round",
@@ -229,7 +228,10 @@ impl Shown {
         };
         self.of_said = speaker.words.say(id, &args);
         self.round_said = if part.sets > 1 { speaker.words.say("stage-round", &args) } else { String::new() };
-        self.tally = self.rounds.get(&(set.item.clone(), set.sides)).cloned().unwrap_or_default();
+        // In the easier way the same set goes on: what was done of it stays.
+        if self.set.as_ref() != Some(&set) {
+            self.tally = self.rounds.get(&(set.item.clone(), set.sides)).cloned().unwrap_or_default();
+        }
         self.set = Some(set);
     }
 
@@ -322,6 +324,11 @@ impl Shown {
         &self.said
     }
 
+    /// No set of the session has anything done.
+    pub fn is_nothing_done(&self) -> bool {
+        self.rounds.values().flatten().all(|round| round.done == 0)
+    }
+
     /// Some item strengthens: how hard it was is asked.
     pub fn strengthens(&self) -> bool {
         self.strengthens
@@ -330,15 +337,6 @@ impl Shown {
 
 fn set_id(part: &Part, turn: &Turn) -> SetId {
     SetId { item: part.item.clone(), set: turn.set, sides: turn.sides }
-}
-
-fn amount(work: Amount) -> u16 {
-    match work {
-        Amount::Repetitions { most, .. } => most,
-        Amount::Breaths { breaths, .. } => breaths,
-        Amount::Minutes(minutes) => minutes,
-        Amount::Steps(steps) => steps,
-    }
 }
 
 fn phase_word(phase: Phase, breaths: bool) -> &'static str {

@@ -79,6 +79,10 @@ pub struct ItemView {
     pub position_said: String,
     /// How much, in sentences.
     pub dose: String,
+    /// How many rounds, for who writes it down by hand.
+    pub sets: u8,
+    /// How many repetitions, breaths, minutes or steps in each.
+    pub each: u16,
     /// Times today.
     pub times: u16,
     /// Times done today.

@@ -32,8 +32,8 @@ pub struct PastDayView {
     pub day_said: String,
     /// Its sessions, and what was written down from memory.
     pub sessions: Vec<PastSessionView>,
-    /// It lies ahead.
-    pub ahead: bool,
+    /// It lies ahead, or before the plan came: no record is missing.
+    pub outside: bool,
     /// The day in a sentence.
     pub said: String,
 }

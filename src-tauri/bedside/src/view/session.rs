@@ -7,21 +7,9 @@ use sendaluna_core::record::{Ending, Place};
 use sendaluna_core::session::{PainAnswer, PainKind};
 use serde::{Deserialize, Serialize};
 
+use crate::begin::Questions;
 use crate::view::day::{SignView, StopView};
 use crate::view::window::ProblemView;
-
-/// The questions before a session. Few, or people learn to say no.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "kebab-case")]
-pub enum Questions {
-    /// The first session of the day: the warning signs, and pain at rest.
-    SignsAndPain,
-    /// Later that day: one tap, "nothing new or worse".
-    OneTap,
-    /// Hourly items ask nothing.
-    None,
-}
 
 /// What is asked before a session, and what is coming.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -148,6 +136,8 @@ pub struct StageView {
     pub can_go_on: bool,
     /// Going on at once from a rest fits now.
     pub can_go_on_now: bool,
+    /// "This hurts" fits now.
+    pub can_hurts: bool,
     /// "I did fewer" fits now.
     pub can_fewer: bool,
     /// Between rounds: how many at most can be said. In a round, it ends the round.

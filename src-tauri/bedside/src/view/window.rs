@@ -2,7 +2,8 @@
 
 use serde::Serialize;
 
-use crate::view::day::DayView;
+use crate::settings::Theme;
+use crate::view::day::{ContactsView, DayView};
 
 /// What went wrong, in the patient's words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -52,20 +53,6 @@ pub struct SettingsView {
     pub awake_to: String,
 }
 
-/// Light, dark, or as the device.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, serde::Serialize, serde::Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "kebab-case")]
-pub enum Theme {
-    /// As the device.
-    #[default]
-    System,
-    /// Light paper.
-    Light,
-    /// Dark paper.
-    Dark,
-}
-
 /// What a window needs first.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -80,6 +67,8 @@ pub struct StartView {
     pub first_time: bool,
     /// The record cannot be used: this is all that can be shown.
     pub problem: Option<ProblemView>,
+    /// Whom to ring, where the record cannot be used but can be looked at.
+    pub contacts: Option<ContactsView>,
     /// Today, if a plan is held.
     pub day: Option<DayView>,
 }

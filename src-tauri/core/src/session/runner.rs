@@ -48,8 +48,9 @@ enum Wait {
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Clock {
-    /// Offset 0 of the script is at this moment.
-    Running { zero_ms: i64 },
+    /// Offset 0 of the script is at this moment; until the offset it went on from is reached, nothing
+    /// passes.
+    Running { zero_ms: i64, floor_ms: u64 },
     /// Time stands still until something happens.
     Waiting(Wait),
     /// Paused or asking, from running at this offset or from a wait.
@@ -130,7 +131,7 @@ impl Runner {
 
     /// When it must be woken next, in ms; `None` while time stands still.
     pub fn wake_at(&self) -> Option<u64> {
-        let Clock::Running { zero_ms } = self.clock else { return None };
+        let Clock::Running { zero_ms, .. } = self.clock else { return None };
         let cue = self.script.cues.get(self.next)?;
         u64::try_from(zero_ms.saturating_add_unsigned(cue.at_ms)).ok()
     }
@@ -138,7 +139,9 @@ impl Runner {
     /// Time left in ms if nothing interrupts; waits apart.
     pub fn left_ms(&self, now_ms: u64) -> u64 {
         let offset = match self.clock {
-            Clock::Running { zero_ms } => u64::try_from(ms(now_ms) - zero_ms).unwrap_or(0),
+            Clock::Running { zero_ms, floor_ms } => {
+                u64::try_from(ms(now_ms) - zero_ms).unwrap_or(0).max(floor_ms)
+            }
             Clock::Halted { from: From::Running { offset_ms }, .. } => offset_ms,
             Clock::Over => self.script.length_ms,
             _ => self.next_cue_at(),
@@ -227,7 +230,8 @@ impl Runner {
                 let (next, base_ms) = self.where_to_go_on(offset_ms);
                 self.next = next;
                 let lead_ms = 1000 * i64::from(GOING_ON_S);
-                self.clock = Clock::Running { zero_ms: ms(now_ms) + lead_ms - ms(base_ms) };
+                let zero_ms = ms(now_ms) + lead_ms - ms(base_ms);
+                self.clock = Clock::Running { zero_ms, floor_ms: base_ms };
                 vec![Cue::GoingOn { seconds: GOING_ON_S }]
             }
         }
@@ -246,6 +250,17 @@ impl Runner {
         self.next += skip;
         self.run_from(now_ms, self.next_cue_at());
         Ok(self.wake(now_ms))
+    }
+
+    /// Parts of which something is left to lead.
+    pub fn parts_left(&self) -> impl Iterator<Item = &Part> {
+        let is_left = |i: usize| self.turns.iter().any(|turn| turn.part == i);
+        self.parts.iter().enumerate().filter(move |(i, _)| is_left(*i)).map(|(_, part)| part)
+    }
+
+    /// The length of what it leads in ms, waits apart.
+    pub fn length_ms(&self) -> u64 {
+        self.script.length_ms
     }
 
     /// Whether the present set can be ended with what was done of it.
@@ -276,15 +291,18 @@ impl Runner {
         Ok(self.finish_then_lead(now_ms, left))
     }
 
-    /// Goes on with the easier variant: what was done of the present set is finished, and the rest of
-    /// the exercise is led anew.
+    /// Goes on with the easier variant, from getting ready for it: what is left of the present set, and
+    /// the rest of the exercise. What was done of the set counts.
     pub fn easier(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
         if self.open_turn()?.is_none() {
             return Err(NotNow(self.state()));
         }
-        let from = self.turn + usize::from(self.courses_done() > 0);
-        let left = self.turns[from..].to_vec();
-        Ok(self.finish_then_lead(now_ms, left))
+        let left = self.turns[self.turn..].to_vec();
+        self.script = Script::compile(&self.parts, &left).skipping(self.courses);
+        self.turns = left;
+        (self.next, self.turn) = (0, 0);
+        self.run_from(now_ms, 0);
+        Ok(self.wake(now_ms))
     }
 
     /// Stops the session. What was done of the present set is finished first.
@@ -368,8 +386,9 @@ impl Runner {
 
     fn halt(&mut self, now_ms: u64, asking: bool) -> Result<(), NotNow> {
         let from = match self.clock {
-            Clock::Running { zero_ms } => {
-                From::Running { offset_ms: u64::try_from(ms(now_ms) - zero_ms).unwrap_or(0) }
+            Clock::Running { zero_ms, floor_ms } => {
+                let offset_ms = u64::try_from(ms(now_ms) - zero_ms).unwrap_or(0).max(floor_ms);
+                From::Running { offset_ms }
             }
             Clock::Waiting(wait @ (Wait::Ready | Wait::Steps)) if asking => From::Waiting(wait),
             Clock::Halted { from, asking: false } if asking => from,
@@ -388,7 +407,8 @@ impl Runner {
     }
 
     fn run_from(&mut self, now_ms: u64, offset_ms: u64) {
-        self.clock = Clock::Running { zero_ms: ms(now_ms) - ms(offset_ms) };
+        let zero_ms = ms(now_ms) - ms(offset_ms);
+        self.clock = Clock::Running { zero_ms, floor_ms: offset_ms };
     }
 
     fn next_cue_at(&self) -> u64 {
@@ -433,5 +453,7 @@ fn ms(ms: u64) -> i64 {
     i64::try_from(ms).unwrap_or(i64::MAX)
 }
 
+#[cfg(test)]
+mod properties;
 #[cfg(test)]
 mod tests;

@@ -343,6 +343,24 @@ impl Script {
         writer.cue(Cue::End);
         Self { length_ms: writer.at_ms, cues: writer.cues }
     }
+
+    /// The script without the first repetitions of its first set, which are done already.
+    pub(crate) fn skipping(mut self, courses: u16) -> Self {
+        let first_set = |timed: &TimedCue| timed.turn == 0;
+        let begins =
+            |timed: &TimedCue| matches!(timed.cue, Cue::Phase { phase: Phase::Out, .. } | Cue::Minute { .. });
+        let starts: Vec<usize> =
+            (0..self.cues.len()).filter(|&i| first_set(&self.cues[i]) && begins(&self.cues[i])).collect();
+        let end = self.cues.iter().position(|timed| matches!(timed.cue, Cue::SetDone { .. }));
+        let to = starts.get(usize::from(courses)).copied().or(end);
+        if let (Some(&from), Some(to)) = (starts.first(), to) {
+            let skipped_ms = self.cues[to].at_ms - self.cues[from].at_ms;
+            self.cues.drain(from..to);
+            self.cues[from..].iter_mut().for_each(|timed| timed.at_ms -= skipped_ms);
+            self.length_ms -= skipped_ms;
+        }
+        self
+    }
 }
 
 struct Writer<'a> {

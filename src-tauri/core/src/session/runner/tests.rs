@@ -4,11 +4,9 @@ use crate::facts::Position;
 use crate::gate::Gate;
 use crate::ids::{ItemId, StageId};
 use crate::library::Library;
-use crate::plan::Amount;
-use crate::plan::doc::{PlanDoc, Round, Tempo};
+use crate::plan::doc::{PlanDoc, Round};
 use crate::sample;
 use crate::session::{Block, arrange, closed_length_ms};
-use proptest::prelude::*;
 
 fn due(doc: &PlanDoc, id: &str) -> DueItem {
     let item = doc.items.iter().find(|item| item.id.as_str() == id).expect("in the sample");
@@ -26,14 +24,14 @@ fn due(doc: &PlanDoc, id: &str) -> DueItem {
     }
 }
 
-fn arranged(ids: &[&str]) -> Arranged {
+pub(super) fn arranged(ids: &[&str]) -> Arranged {
     let plan = sample::plan();
     let due: Vec<_> = ids.iter().map(|id| due(plan.doc(), id)).collect();
     arrange(&plan, &Library::shipped(), &due.iter().collect::<Vec<_>>())
 }
 
 /// Leads to the end: wakes at each deadline, says "ready" and "saved" at once.
-fn lead(runner: &mut Runner) -> Vec<(u64, Cue)> {
+pub(super) fn lead(runner: &mut Runner) -> Vec<(u64, Cue)> {
     let mut now = 0;
     let mut told = Vec::new();
     let mut keep = |now: u64, cues: Vec<Cue>| told.extend(cues.into_iter().map(|cue| (now, cue)));
@@ -221,11 +219,76 @@ fn fewer_leave_easier_and_stop_finish_what_was_done() {
     assert_eq!(done(&left.leave(31_500).expect("runs")), Some((2, 10)));
     let next = left.saved(31_600).expect("waits");
     assert!(matches!(&next[..], [Cue::SetUp { set, .. }] if set.item.as_str() == "knee"), "{next:?}");
-    let mut easier = begun();
-    easier.easier(31_500).expect("runs");
-    let next = easier.saved(31_600).expect("waits");
-    assert!(matches!(&next[..], [Cue::SetUp { set, .. }] if set.set == 2), "{next:?}");
     assert_eq!(Runner::new(&arranged(&["slide"])).end_set(), Err(NotNow(State::Prepare)));
+}
+
+/// Leads on from a moment to the first set that is done, answering as soon as it waits.
+fn to_set_done(runner: &mut Runner, mut now: u64) -> (Vec<u16>, Cue) {
+    let mut numbers = Vec::new();
+    loop {
+        let cues = if runner.state() == State::Prepare {
+            runner.ready(now).expect("waits")
+        } else {
+            now = runner.wake_at().expect("time goes on");
+            runner.wake(now)
+        };
+        for cue in cues {
+            match cue {
+                Cue::RepetitionDone { number, .. } => numbers.push(number),
+                Cue::SetDone { .. } => return (numbers, cue),
+                _ => {}
+            }
+        }
+    }
+}
+
+#[test]
+fn the_easier_way_goes_on_with_what_is_left_of_the_set() {
+    for sets_before in [0, 1] {
+        let mut runner = Runner::new(&arranged(&["slide"]));
+        runner.start(0).expect("not begun");
+        let mut now = 0;
+        for _ in 0..sets_before {
+            to_set_done(&mut runner, now);
+            now = 200_000;
+            runner.saved(now).expect("waits");
+        }
+        let mut done = 0;
+        while done < 2 {
+            if runner.state() == State::Prepare {
+                runner.ready(now).expect("waits");
+            } else {
+                now = runner.wake_at().expect("time goes on");
+                let cues = runner.wake(now);
+                done += cues.iter().filter(|cue| matches!(cue, Cue::RepetitionDone { .. })).count();
+            }
+        }
+        let cues = runner.easier(now).expect("runs");
+        assert!(matches!(&cues[..], [Cue::SetUp { .. }]), "{cues:?}");
+        assert!(runner.can_end_set(), "what was done counts");
+        let (numbers, last) = to_set_done(&mut runner, now);
+        assert_eq!(numbers, (3..=10).collect::<Vec<_>>());
+        assert!(matches!(last, Cue::SetDone { done: 10, of: 10, .. }), "{last:?}");
+    }
+}
+
+#[test]
+fn pauses_do_not_pile_up() {
+    let mut runner = Runner::new(&arranged(&["slide"]));
+    runner.start(0).expect("not begun");
+    runner.wake(8_000);
+    runner.ready(8_000).expect("waits");
+    for at in (9..=13).map(|s| s * 1000) {
+        runner.wake(at);
+    }
+    let mut now = 13_200;
+    for _ in 0..4 {
+        runner.pause(now).expect("runs");
+        runner.go_on(now + 100).expect("paused");
+        now += 200;
+    }
+    let wake = runner.wake_at().expect("time goes on");
+    assert_eq!(wake, now - 100 + 3_000, "three seconds after the last of them, and no more");
 }
 
 #[test]
@@ -275,158 +338,4 @@ fn going_on_leaves_finished_turns_out() {
         })
         .collect();
     assert_eq!(sets, [("slide".to_string(), 2), ("knee".into(), 1)]);
-}
-
-/// What a patient, a busy device and chance may do to a session.
-#[derive(Debug, Clone, Copy)]
-enum Act {
-    Wake,
-    Spurious,
-    Pause,
-    GoOn,
-    Hurts,
-    Leave,
-    Easier,
-    GoOnNow,
-    Fewer,
-    Late,
-}
-
-fn any_act() -> impl Strategy<Value = Act> {
-    prop_oneof![
-        12 => Just(Act::Wake),
-        3 => Just(Act::Spurious),
-        2 => Just(Act::Pause),
-        3 => Just(Act::GoOn),
-        1 => Just(Act::Hurts),
-        1 => Just(Act::Leave),
-        1 => Just(Act::Easier),
-        1 => Just(Act::GoOnNow),
-        1 => Just(Act::Fewer),
-        1 => Just(Act::Late),
-    ]
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig::with_cases(256))]
-
-    /// Whatever happens, repetitions of a set are done in order, each once; a set that is written
-    /// says what was done; sets come in order, none twice; and after all that, the session still
-    /// leads to an end.
-    #[test]
-    fn no_repetition_is_lost_repeated_or_reordered(acts in proptest::collection::vec((any_act(), 1u64..700), 0..400)) {
-        let mut runner = Runner::new(&arranged(&["pump", "walk", "curl", "knee"]));
-        let mut now = 0u64;
-        let mut told = runner.start(now).expect("not begun");
-        let finish = std::iter::repeat_n((Act::Wake, 1), 4_000);
-        for (act, by) in acts.into_iter().chain(finish) {
-            let cues = match act {
-                Act::Wake => match runner.state() {
-                    State::Prepare | State::Walking => runner.ready(now),
-                    State::Saving => runner.saved(now),
-                    State::Paused => runner.go_on(now),
-                    State::Asking => runner.answered(now),
-                    _ => {
-                        now = runner.wake_at().unwrap_or(now);
-                        Ok(runner.wake(now))
-                    }
-                },
-                Act::Spurious => {
-                    if runner.wake_at().is_some_and(|at| now + by < at) {
-                        now += by;
-                        prop_assert_eq!(runner.wake(now), vec![]);
-                    }
-                    Ok(vec![])
-                }
-                Act::Late => {
-                    now += 10_000 * by;
-                    Ok(runner.wake(now))
-                }
-                Act::Pause => runner.pause(now).map(|()| vec![]),
-                Act::Hurts => runner.hurts(now).map(|()| vec![]),
-                Act::GoOn => runner.go_on(now),
-                Act::Leave => runner.leave(now),
-                Act::Easier => runner.easier(now),
-                Act::GoOnNow => runner.go_on_now(now),
-                Act::Fewer => runner.end_set(),
-            };
-            told.extend(cues.unwrap_or_default());
-        }
-        prop_assert_eq!(runner.state(), State::Done);
-        let mut courses = 0u16;
-        let mut written = Vec::new();
-        for cue in &told {
-            match cue {
-                Cue::RepetitionDone { number, sides } => {
-                    let in_turn = matches!(sides, SidesAtOnce::Left | SidesAtOnce::Right)
-                        && told_in_turn(&told, cue);
-                    let expected = if in_turn { courses / 2 + 1 } else { courses + 1 };
-                    prop_assert_eq!(*number, expected);
-                    courses += 1;
-                }
-                Cue::SetDone { set, done, .. } => {
-                    let in_turn = matches!(set.sides, SidesAtOnce::TurnsFromLeft | SidesAtOnce::TurnsFromRight);
-                    prop_assert_eq!(*done, if in_turn { courses / 2 } else { courses });
-                    prop_assert!(!written.contains(set), "{:?} twice", set);
-                    written.push(set.clone());
-                    courses = 0;
-                }
-                Cue::SetUp { .. } => courses = 0,
-                _ => {}
-            }
-        }
-        let order = |item: &str| written.iter().filter(|set| set.item.as_str() == item).map(|set| set.set).collect::<Vec<_>>();
-        prop_assert!(order("pump").is_sorted());
-        prop_assert!(order("walk").is_sorted());
-    }
-
-    /// Any doses: the compiled script is as long as the closed formula.
-    #[test]
-    fn any_script_has_its_closed_length(
-        doses in proptest::collection::vec((1u8..4, 1u16..6, 1u16..5, 0u16..6, 1u16..5, 0u16..4, 0u16..40, 0usize..4), 1..5),
-    ) {
-        let passes = [
-            vec![SidesAtOnce::Left],
-            vec![SidesAtOnce::Both],
-            vec![SidesAtOnce::TurnsFromRight],
-            vec![SidesAtOnce::Right, SidesAtOnce::Left],
-        ];
-        let parts: Vec<Part> = doses
-            .iter()
-            .enumerate()
-            .map(|(i, (sets, most, out_s, hold_s, back_s, pause_s, rest_s, pass))| Part {
-                item: ItemId::new(format!("i{i}")).expect("an id"),
-                sets: *sets,
-                work: Amount::Repetitions {
-                    least: 1,
-                    most: *most,
-                    tempo: Tempo { out_s: *out_s, hold_s: *hold_s, back_s: *back_s, pause_s: *pause_s },
-                },
-                rest_s: *rest_s,
-                passes: passes[*pass].clone(),
-                position: Position::Supine,
-            })
-            .collect();
-        let blocks: Vec<Block> = (0..parts.len()).map(Block::Whole).collect();
-        let arranged = Arranged { parts, blocks };
-        let told = lead(&mut Runner::new(&arranged));
-        let length = closed_length_ms(&arranged.parts, &arranged.blocks);
-        prop_assert_eq!(told.last().map(|(at, _)| *at), Some(length));
-        prop_assert_eq!(Script::compile(&arranged.parts, &turns(&arranged.parts, &arranged.blocks)).length_ms, length);
-    }
-}
-
-/// Whether this very cue stands in a set that is done in turn: the set-up before it says so.
-fn told_in_turn(told: &[Cue], cue: &Cue) -> bool {
-    let at = told.iter().position(|other| std::ptr::eq(other, cue)).expect("it was told");
-    told[..at]
-        .iter()
-        .rev()
-        .find_map(|cue| match cue {
-            Cue::SetUp { set, .. } => {
-                Some(matches!(set.sides, SidesAtOnce::TurnsFromLeft | SidesAtOnce::TurnsFromRight))
-            }
-            _ => None,
-        })
-        .unwrap_or(false)
 }
