@@ -197,7 +197,7 @@ def test_a_stopped_session_can_be_gone_on_with_or_begun_anew(open_window: Open, 
     begin(window, "press")
     window.press("session-stop")
     skip_after(window)
-    window.reads("ended-part")
+    window.reads("ended-none")
     window.press("ended-back")
     window.press("day-begin")
     window.at("before")
