@@ -245,6 +245,12 @@ class Window:
         """Presses what says these words."""
         self.tap(lambda: self.page("control", text), f"“{text}” to press")
 
+    def press_twice(self, text: str) -> None:
+        """Presses what says these words as a shaking hand does."""
+        found = self.until(lambda: self.page("control", text), f"“{text}” to press")
+        ActionChains(self.driver).double_click(found).perform()
+        self.tapped = time.monotonic()
+
     def press_at(self, selector: str) -> None:
         """Presses what a selector finds."""
         self.tap(lambda: self.js("return document.querySelector(arguments[0])", selector), selector)
