@@ -15,6 +15,7 @@ const COMMANDS: &[&str] = &[
     "take_in",
     "day",
     "past",
+    "figure",
     "before",
     "confirm_date",
     "answer_before",

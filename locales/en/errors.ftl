@@ -184,3 +184,6 @@ err-no-window = The window could not be opened: { $what } Nothing is lost.
 do-no-window = Without a window you can use the terminal. Type: sendaluna help. If this stays so, ring your clinic for a plan on paper.
 err-another-day = It is another day now. This session has ended, and what you did is written down.
 do-another-day = Begin today's session when you are ready.
+
+err-clinic-unknown-movement = There is no movement { $id } in the library. Nothing was written.
+do-clinic-unknown-movement = List the movements with the command library.

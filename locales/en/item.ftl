@@ -2,6 +2,7 @@
 
 item-set-up = Get ready
 item-how = How to do it
+item-feel = What you feel
 item-watch = Keep an eye on this
 item-note = From your clinic
 item-begin = Begin this one

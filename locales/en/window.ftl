@@ -45,6 +45,9 @@ prop-cuff = your weight cuff
 prop-pillow = a pillow
 prop-stick = a stick
 prop-walking-aid = your walking aid
+prop-table = a table
+prop-wall = a wall or a door frame
+prop-helper = someone to help you
 
 care-done-of = { $done } of { $times } done today.
 care-done = { $done ->

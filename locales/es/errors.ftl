@@ -184,3 +184,6 @@ err-no-window = No se ha podido abrir la ventana: { $what } No se ha perdido nad
 do-no-window = Sin ventana puede usar la terminal. Escriba: sendaluna help. Si sigue así, llame a su clínica y pida el plan en papel.
 err-another-day = Ya es otro día. Esta sesión ha terminado, y lo que hizo está anotado.
 do-another-day = Empiece la sesión de hoy cuando pueda.
+
+err-clinic-unknown-movement = No hay ningún movimiento { $id } en la biblioteca. No se ha escrito nada.
+do-clinic-unknown-movement = Vea los movimientos con la orden library.

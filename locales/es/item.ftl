@@ -2,6 +2,7 @@
 
 item-set-up = Prepárese
 item-how = Cómo se hace
+item-feel = Lo que siente
 item-watch = Fíjese en esto
 item-note = De su clínica
 item-begin = Empezar este

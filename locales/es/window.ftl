@@ -45,6 +45,9 @@ prop-cuff = su tobillera con peso
 prop-pillow = una almohada
 prop-stick = un bastón
 prop-walking-aid = su ayuda para caminar
+prop-table = una mesa
+prop-wall = una pared o el marco de una puerta
+prop-helper = alguien que le ayude
 
 care-done-of = Hoy { $done } de { $times }.
 care-done = { $done ->

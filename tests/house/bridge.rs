@@ -4,7 +4,7 @@
 use sendaluna_bedside::types::{
     Ending, OperatedSide, PainAnswer, PainKind, Place, Position, SetBackKind, Tier,
 };
-use sendaluna_bedside::view::{day, names, past, receive, session, window};
+use sendaluna_bedside::view::{day, figure, names, past, receive, session, window};
 use sendaluna_bedside::{begin, settings};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
@@ -29,6 +29,12 @@ fn the_types_are_current() {
         declared::<names::PainAnswerName>,
         declared::<names::EndingName>,
         declared::<names::SetBackName>,
+        declared::<names::PhaseName>,
+        declared::<names::WorkingName>,
+        declared::<names::PartName>,
+        declared::<figure::FigureAsked>,
+        declared::<figure::FigureView>,
+        declared::<figure::ShapeView>,
         declared::<window::ProblemView>,
         declared::<window::LanguageView>,
         declared::<settings::Theme>,
@@ -65,6 +71,7 @@ fn the_types_are_current() {
         declared::<session::StageName>,
         declared::<session::WaitsFor>,
         declared::<session::StageView>,
+        declared::<session::MotionView>,
         declared::<session::StageItemView>,
         declared::<session::TallySetView>,
         declared::<session::PainSaidView>,

@@ -8,13 +8,21 @@ use sendaluna_tests::{files, root};
 const MAY_KNOW: &[(&str, &[&str])] = &[
     ("sendaluna-core", &[]),
     ("sendaluna-words", &[]),
+    ("sendaluna-figure", &["sendaluna-core"]),
     ("sendaluna-zones", &["sendaluna-core"]),
     ("sendaluna-exchange", &["sendaluna-core"]),
     ("sendaluna-store", &["sendaluna-core"]),
     ("sendaluna-authority", &["sendaluna-core", "sendaluna-exchange"]),
     (
         "sendaluna-bedside",
-        &["sendaluna-core", "sendaluna-exchange", "sendaluna-store", "sendaluna-words", "sendaluna-zones"],
+        &[
+            "sendaluna-core",
+            "sendaluna-exchange",
+            "sendaluna-figure",
+            "sendaluna-store",
+            "sendaluna-words",
+            "sendaluna-zones",
+        ],
     ),
     (
         "sendaluna-clinic",
@@ -22,6 +30,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
             "sendaluna-core",
             "sendaluna-exchange",
             "sendaluna-authority",
+            "sendaluna-figure",
             "sendaluna-words",
             "sendaluna-zones",
         ],

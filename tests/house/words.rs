@@ -106,9 +106,12 @@ fn made_ids() -> BTreeSet<String> {
     ids.extend(Problems::CODES.iter().map(|code| format!("problem-{code}")));
     for movement in Library::shipped().iter() {
         ids.extend(
-            ["name", "set-up", "how", "faults"].map(|what| format!("movement-{}-{what}", movement.id)),
+            ["name", "set-up", "how", "feel", "faults"]
+                .map(|what| format!("movement-{}-{what}", movement.id)),
         );
     }
+    ids.extend(["active", "isometric", "assisted", "passive"].map(|name| format!("drive-{name}")));
+    ids.extend(["low", "knee", "high"].map(|name| format!("seat-{name}")));
     ids.extend(Cause::CODES.iter().map(|code| format!("reason-{code}")));
     for name in ["hip", "knee", "ankle", "shoulder", "elbow", "trunk"] {
         ids.insert(format!("joint-{name}"));

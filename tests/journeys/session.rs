@@ -197,7 +197,7 @@ fn the_easier_way_is_kept_when_a_session_goes_on() {
     let mut world = world();
     let library = sendaluna_core::library::Library::shipped();
     let strap = sendaluna_core::ids::MovementId::new("heel-slide-strap").expect("an id");
-    let facts = library.get(&strap).map(|movement| movement.facts.digest());
+    let facts = library.get(&strap).map(sendaluna_core::library::Movement::digest);
     world.plan.items[0].easier = Some(sendaluna_core::plan::doc::Easier { movement: strap, facts });
     let device = Device::with("Europe/Berlin", &world, &at("2026-03-05T08:00:00Z"));
     let clock = Hand(RefCell::new(at("2026-03-05T09:00:00Z")));

@@ -70,7 +70,7 @@ impl World {
         let mut plan: PlanDoc = serde_json::from_value(plan()).expect("the form");
         let library = Library::shipped();
         for item in &mut plan.items {
-            item.facts = library.get(&item.movement).map(|movement| movement.facts.digest());
+            item.facts = library.get(&item.movement).map(sendaluna_core::library::Movement::digest);
         }
         Self { clinic, surgeon, therapist, signers, statement, plan }
     }

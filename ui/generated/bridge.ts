@@ -16,6 +16,64 @@ export type EndingName = "whole" | "part" | "stopped-as-told";
 
 export type SetBackName = "fall" | "readmission";
 
+export type PhaseName = "out" | "hold" | "back" | "pause";
+
+export type WorkingName = "left" | "right";
+
+export type PartName = "ground" | "shadow" | "top" | "face" | "line" | "soft" | "carried" | "far" | "far-operated" | "near" | "near-operated" | "arc" | "tick";
+
+/**
+ * Which figure. The same question always has the same answer while a plan is in force.
+ */
+export type FigureAsked = { 
+/**
+ * Of which item.
+ */
+item: string, 
+/**
+ * In its easier variant.
+ */
+easier: boolean, 
+/**
+ * Which side works, and is near.
+ */
+working: WorkingName, 
+/**
+ * Both sides do the same together.
+ */
+both: boolean, };
+
+/**
+ * A figure: shapes in the order in which they are painted, each with its numbers for every frame of
+ * the way out. Lengths are hundredths of stature, y downwards.
+ */
+export type FigureView = { 
+/**
+ * Left, top, width and height of everything in every frame.
+ */
+view: [number, number, number, number], 
+/**
+ * The shapes, the farthest first.
+ */
+shapes: Array<ShapeView>, };
+
+/**
+ * A shape.
+ */
+export type ShapeView = { 
+/**
+ * What it is, which says how it is painted.
+ */
+part: PartName, 
+/**
+ * An SVG path with `~` for each number.
+ */
+form: string, 
+/**
+ * The numbers: one list if it stays as it is, else one for each frame.
+ */
+frames: Array<Array<number>>, };
+
 /**
  * What went wrong, in the patient's words.
  */
@@ -365,6 +423,10 @@ position: PositionName | null,
  */
 position_said: string, 
 /**
+ * Its figure.
+ */
+figure: FigureAsked, 
+/**
  * How much, in sentences.
  */
 dose: string, 
@@ -412,6 +474,10 @@ set_up: string,
  * How to do it.
  */
 how: string, 
+/**
+ * What one should feel.
+ */
+feel: string, 
 /**
  * What to keep an eye on, and when to stop it.
  */
@@ -820,6 +886,10 @@ side: string,
  */
 position: PositionName, 
 /**
+ * Its figure.
+ */
+figure: FigureAsked, 
+/**
  * How much.
  */
 dose: string, };
@@ -872,6 +942,10 @@ phase: string,
  * Seconds left of a hold.
  */
 phase_left: number | null, 
+/**
+ * What the figure does.
+ */
+motion: MotionView | null, 
 /**
  * "of 10, round 2 of 2"
  */
@@ -946,6 +1020,23 @@ asks_effort: boolean,
 as_told: boolean, };
 
 /**
+ * What the figure does, from the moment that this is told.
+ */
+export type MotionView = { 
+/**
+ * Which part of a repetition.
+ */
+phase: PhaseName, 
+/**
+ * For how long, in seconds.
+ */
+seconds: number, 
+/**
+ * Of which repetition.
+ */
+number: number, };
+
+/**
  * An item, as a session shows it.
  */
 export type StageItemView = { 
@@ -978,9 +1069,17 @@ set_up: string,
  */
 how: string, 
 /**
+ * What one should feel.
+ */
+feel: string, 
+/**
  * What to keep an eye on, and when to stop.
  */
 faults: string, 
+/**
+ * Its figure, as the side that works now does it.
+ */
+figure: FigureAsked, 
 /**
  * How much.
  */

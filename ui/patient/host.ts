@@ -7,6 +7,8 @@ import type {
     AnsweredView,
     BeforeView,
     DayView,
+    FigureAsked,
+    FigureView,
     OfferView,
     PastView,
     Press,
@@ -18,6 +20,7 @@ import type {
     Told,
     WrittenView,
 } from '../generated/bridge';
+import { Figures } from './figures.svelte';
 
 /** What can be changed of how the patient wants it. */
 export type Change = Partial<
@@ -70,6 +73,7 @@ export const host = {
 
     day: () => call<DayView>('day'),
     past: () => call<PastView>('past'),
+    figure: (asked: FigureAsked) => call<FigureView | null>('figure', { asked }),
 
     before: (only: string | null, goesOn: boolean) => call<BeforeView>('before', { only, goesOn }),
     confirmDate: (day: string) => call<void>('confirm_date', { day }),
@@ -88,3 +92,5 @@ export const host = {
     setBack: (what: SetBackName) => call<WrittenView>('set_back', { what }),
     ring: (whom: Whom) => call<void>('ring', { whom }),
 };
+
+export const figures = new Figures(host);

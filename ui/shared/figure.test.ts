@@ -1,46 +1,47 @@
 import { describe, expect, it } from 'vitest';
-import { GIRTH, LENGTH, skeleton, type Limbs, type Point } from './figure';
-import { POSITIONS, type Position } from './positions';
+import type { ShapeView } from '../generated/bridge';
+import { pathAt, shareAt } from './figure';
 
-const EVERY = Object.keys(POSITIONS) as Position[];
+const shape: ShapeView = {
+    part: 'near',
+    form: 'M~ ~L~ ~Z',
+    frames: [
+        [0, 0, 10, 0],
+        [0, 0, 0, 10],
+        [0, 0, -10, 0],
+    ],
+};
 
-const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
-
-/** The lowest point of every limb, its thickness counted in. */
-function lowest({ leg: [hip, knee, ankle, toe], arm }: Limbs): number {
-    return Math.min(
-        hip.y - GIRTH.thigh,
-        knee.y - GIRTH.shin,
-        ankle.y - GIRTH.foot,
-        toe.y - GIRTH.foot,
-        ...arm.map((point) => point.y - GIRTH.arm),
-    );
-}
-
-describe.each(EVERY)('%s', (position) => {
-    const { pose, place } = POSITIONS[position];
-    const body = skeleton(pose);
-
-    it('rests on what carries it, neither sunk in nor floating', () => {
-        const low = Math.min(lowest(body.near), body.trunk[0].y - GIRTH.trunk);
-        expect(low).toBeGreaterThan(place.height - 3.2);
-        expect(low).toBeLessThan(place.height + 1.5);
+describe('a path', () => {
+    it('is a frame at its moment, and lies between two of them else', () => {
+        expect(pathAt(shape, 0)).toBe('M0.00 0.00L10.00 0.00Z');
+        expect(pathAt(shape, 0.25)).toBe('M0.00 0.00L5.00 5.00Z');
+        expect(pathAt(shape, 1)).toBe('M0.00 0.00L-10.00 0.00Z');
+        expect(pathAt(shape, 7)).toBe(pathAt(shape, 1));
     });
 
-    it('stays inside the square', () => {
-        const points = [...body.trunk, body.head, ...body.near.leg, ...body.near.arm, ...body.far.leg];
-        for (const point of points) {
-            expect(point.x).toBeGreaterThan(1);
-            expect(point.x).toBeLessThan(99);
-            expect(point.y).toBeLessThan(90);
-        }
+    it('of a shape that does not move is the same at every moment', () => {
+        const still = { ...shape, frames: [[1, 2, 3, 4]] };
+        expect(pathAt(still, 0.7)).toBe(pathAt(still, 0));
+    });
+});
+
+describe('the way', () => {
+    const motion = (phase: 'out' | 'hold' | 'back' | 'pause', seconds = 4) => ({ phase, seconds, number: 1 });
+
+    it('goes out and back in the time that the dose gives, and rests between', () => {
+        expect(shareAt(motion('out'), 0)).toBe(0);
+        expect(shareAt(motion('out'), 2)).toBe(0.5);
+        expect(shareAt(motion('out'), 4)).toBe(1);
+        expect(shareAt(motion('hold'), 1)).toBe(1);
+        expect(shareAt(motion('back'), 4)).toBe(0);
+        expect(shareAt(motion('pause'), 0)).toBe(0);
+        expect(shareAt(null, 3)).toBe(0);
     });
 
-    it('keeps the proportions of the one body', () => {
-        const [hip, knee] = body.near.leg;
-        const [shoulder, elbow] = body.near.arm;
-        expect(distance(hip, knee)).toBeCloseTo(LENGTH.thigh * (pose.near.leg.seen ?? 1));
-        expect(distance(shoulder, elbow)).toBeCloseTo(LENGTH.upper);
-        expect(distance(...body.trunk)).toBeCloseTo(LENGTH.trunk);
+    it('never leaves it, however late a frame is', () => {
+        expect(shareAt(motion('out'), 99)).toBe(1);
+        expect(shareAt(motion('back'), 99)).toBe(0);
+        expect(shareAt(motion('out', 0), 0)).toBe(1);
     });
 });

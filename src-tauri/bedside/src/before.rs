@@ -110,12 +110,13 @@ impl<'a> Coming<'a> {
         let plan = &self.known.plan;
         let due = self.due.iter().find(|due| due.item == *id)?;
         let item = plan.item(id)?;
-        let position = self.home.library().find(plan, &item.movement)?.movement().facts.position;
+        let position = self.home.library().find(plan, &item.movement)?.movement().facts().position;
         Some(ComingView {
             item: id.clone(),
             name: self.speaker.name(self.home.library(), plan, &item.movement),
             side: self.speaker.side(plan, item),
             position,
+            figure: crate::figure::of_item(plan, item),
             dose: self.speaker.dose(&due.dose),
         })
     }

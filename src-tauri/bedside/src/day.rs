@@ -220,7 +220,7 @@ impl<'a> View<'a> {
     /// What is the same on every day.
     fn item(&self, item: &Item, dose: &Dose) -> ItemView {
         let (library, plan, speaker) = (self.home.library(), &self.known.plan, &self.speaker);
-        let position = library.find(plan, &item.movement).map(|found| found.movement().facts.position);
+        let position = library.find(plan, &item.movement).map(|found| found.movement().facts().position);
         let unknown = || speaker.words.say("position-unknown", &[]);
         ItemView {
             item: item.id.clone(),
@@ -230,6 +230,8 @@ impl<'a> View<'a> {
             position_said: position.map_or_else(unknown, |position| speaker.position(position)),
             set_up: speaker.set_up(library, plan, &item.movement),
             how: speaker.how(library, plan, &item.movement),
+            feel: speaker.feel(library, plan, &item.movement),
+            figure: crate::figure::of_item(plan, item),
             faults: speaker.faults(library, plan, &item.movement),
             tightened: self.known.state.tightened.iter().any(|tightened| tightened.item == item.id),
             is_due: false,

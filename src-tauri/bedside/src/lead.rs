@@ -242,6 +242,7 @@ impl Lead {
             count: self.shown.count(),
             phase: self.shown.phase().to_string(),
             phase_left: self.shown.phase_left(),
+            motion: self.shown.motion(),
             of_said: self.shown.of_said().to_string(),
             left_said: {
                 let minutes = guide.left_ms(&clock.now()).div_ceil(60_000);

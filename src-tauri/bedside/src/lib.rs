@@ -19,6 +19,7 @@
 //! | [`view`] | what do the shells show? |
 //! | [`begin`] | may a session begin, and what is asked first? |
 //! | [`guide`] | what happens now in the session? |
+//! | [`figure`] | how does somebody look who does this exercise? |
 //! | [`hand`] | what was done without the program? |
 //! | [`settings`] | how does the patient want it? |
 //! | [`summary`] | what does an offered plan say? |
@@ -29,6 +30,7 @@ pub mod begin;
 pub mod clock;
 pub mod day;
 pub mod error;
+pub mod figure;
 pub mod guide;
 pub mod hand;
 pub mod home;

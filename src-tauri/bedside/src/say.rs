@@ -79,11 +79,19 @@ impl<'a> Speaker<'a> {
         self.of_movement(library, plan, movement, "faults")
     }
 
+    /// What one should feel in a movement; empty if a clinic's own does not say.
+    pub fn feel(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
+        self.of_movement(library, plan, movement, "feel")
+    }
+
     fn of_movement(&self, library: &Library, plan: &Plan, movement: &MovementId, what: &str) -> String {
         match (library.find(plan, movement), what) {
             (Some(Found::Own(own)), "name") => self.text(&own.name),
             (Some(Found::Own(own)), "set-up") => self.text(&own.set_up),
             (Some(Found::Own(own)), "how") => self.text(&own.how),
+            (Some(Found::Own(own)), "feel") => {
+                own.feel.as_ref().map_or_else(String::new, |feel| self.text(feel))
+            }
             (Some(Found::Own(own)), _) => self.text(&own.faults),
             (Some(Found::Shipped(_)), _) => self.words.say(&format!("movement-{movement}-{what}"), &[]),
             (None, _) => movement.to_string(),
@@ -120,6 +128,9 @@ impl<'a> Speaker<'a> {
             Prop::Pillow => "prop-pillow",
             Prop::Stick => "prop-stick",
             Prop::WalkingAid => "prop-walking-aid",
+            Prop::Table => "prop-table",
+            Prop::Wall => "prop-wall",
+            Prop::Helper => "prop-helper",
         };
         self.words.say(id, &[])
     }

@@ -2,6 +2,7 @@
 //! describes itself to the window's language.
 
 pub mod day;
+pub mod figure;
 #[cfg(feature = "types")]
 pub mod names;
 pub mod past;

@@ -90,7 +90,8 @@ fn check_statements(p: &mut Problems, doc: &PlanDoc, library: &Library, statemen
     for (i, precaution) in set.iter().enumerate() {
         let place = format!("precautions.{}", precaution.id);
         let own = doc.movements.iter().map(|own| &own.movement);
-        if let Some(family) = unknown_family(precaution, library.iter().chain(own)) {
+        let shipped = library.iter().map(|movement| -> &Movement { movement });
+        if let Some(family) = unknown_family(precaution, shipped.chain(own)) {
             p.add(&format!("{place}.rule.family"), "unknown-family", family);
         }
         if set[..i].iter().any(|earlier| earlier.id == precaution.id && earlier != precaution) {

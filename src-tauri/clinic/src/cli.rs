@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use chrono::Utc;
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::Parser;
 use sendaluna_authority::{ReportKey, SecretKey};
 use sendaluna_core::library::Library;
 use sendaluna_exchange::key::PublicKey;
@@ -16,178 +16,21 @@ use sendaluna_words::Words;
 use serde_json::{Value, json};
 use zeroize::Zeroizing;
 
+mod args;
+mod library;
+
+use args::{
+    Cli, Command, GroundArgs, Key, KeyCommand, KeyUse, Passphrase, PersonCommand, PlanCommand,
+    PrecautionsCommand, SignersCommand,
+};
+
 use crate::error::ClinicError;
+use crate::numbers::numbers;
 use crate::say::{CheckView, ClinicSpeaker};
 use crate::schema::{Source, bounds_table, schema, table};
 use crate::show::{FileView, show};
 use crate::sign::{Ground, new_person, open, sign_signers, sign_statement};
 use crate::source::{SignersSource, StatementSource, read, read_plan, read_text};
-
-/// Writes, checks and signs exercise plans. The plan is the clinic's; the program only holds it
-/// against what the clinic itself has said.
-#[derive(Parser)]
-#[command(name = "sendaluna-clinic", version)]
-struct Cli {
-    /// Language of the answers: en, es. The system's if not given.
-    #[arg(long, global = true)]
-    lang: Option<String>,
-    /// Answer in JSON.
-    #[arg(long, global = true)]
-    json: bool,
-    #[command(subcommand)]
-    command: Command,
-}
-
-#[derive(Subcommand)]
-enum Command {
-    /// Keys: the clinic's, a signer's, or the one that opens reports.
-    #[command(subcommand)]
-    Key(KeyCommand),
-    /// Persons.
-    #[command(subcommand)]
-    Person(PersonCommand),
-    /// The list of who may sign what.
-    #[command(subcommand)]
-    Signers(SignersCommand),
-    /// Prints the letter code of a clinic key, for the appointment letter.
-    LetterCode {
-        /// A signed signers list.
-        #[arg(long, conflicts_with = "public", required_unless_present = "public")]
-        signers: Option<PathBuf>,
-        /// The public file of the clinic key.
-        #[arg(long)]
-        public: Option<PathBuf>,
-    },
-    /// Precaution statements.
-    #[command(subcommand)]
-    Precautions(PrecautionsCommand),
-    /// Plans.
-    #[command(subcommand)]
-    Plan(PlanCommand),
-    /// Prints the JSON Schema of a source, or its field table.
-    Schema {
-        /// Which source.
-        source: Option<Source>,
-        /// A Markdown table in place of the schema; without a source, the table of bounds.
-        #[arg(long)]
-        table: bool,
-    },
-}
-
-#[derive(Subcommand)]
-enum KeyCommand {
-    /// Makes a key, sealed with a passphrase, and its public file beside it (`.pub`).
-    New {
-        /// What it is for.
-        #[arg(long = "for", value_enum, default_value_t = KeyUse::Signing)]
-        purpose: KeyUse,
-        /// Where to write it.
-        #[arg(long)]
-        out: PathBuf,
-        #[command(flatten)]
-        passphrase: Passphrase,
-    },
-}
-
-#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
-enum KeyUse {
-    Signing,
-    Reports,
-}
-
-#[derive(Subcommand)]
-enum PersonCommand {
-    /// Prints a new random person id, to be given once.
-    New,
-}
-
-#[derive(Subcommand)]
-enum SignersCommand {
-    /// Signs a signers list with the clinic key.
-    Sign {
-        /// The source, in TOML.
-        source: PathBuf,
-        #[command(flatten)]
-        key: Key,
-        /// Where to write the signed part.
-        #[arg(long)]
-        out: PathBuf,
-    },
-}
-
-#[derive(Subcommand)]
-enum PrecautionsCommand {
-    /// Signs a precaution statement.
-    Sign {
-        /// The source, in TOML.
-        source: PathBuf,
-        /// The signed signers list.
-        #[arg(long)]
-        signers: PathBuf,
-        #[command(flatten)]
-        key: Key,
-        /// Where to write the signed part.
-        #[arg(long)]
-        out: PathBuf,
-    },
-}
-
-#[derive(Subcommand)]
-enum PlanCommand {
-    /// Holds every item against every precaution, for every day of the plan.
-    Check {
-        /// The source, in TOML.
-        source: PathBuf,
-        #[command(flatten)]
-        ground: GroundArgs,
-    },
-    /// Checks a plan and signs it into a file for the patient.
-    Sign {
-        /// The source, in TOML.
-        source: PathBuf,
-        #[command(flatten)]
-        ground: GroundArgs,
-        #[command(flatten)]
-        key: Key,
-        /// Where to write the plan file.
-        #[arg(long)]
-        out: PathBuf,
-    },
-    /// Verifies a plan file and shows what it says.
-    Show {
-        /// The plan file.
-        file: PathBuf,
-    },
-}
-
-#[derive(Args)]
-struct GroundArgs {
-    /// The signed signers list.
-    #[arg(long)]
-    signers: PathBuf,
-    /// Signed precaution statements.
-    #[arg(long, num_args = 1.., required = true)]
-    precautions: Vec<PathBuf>,
-    /// The plan file that this one supersedes.
-    #[arg(long)]
-    previous: Option<PathBuf>,
-}
-
-#[derive(Args)]
-struct Key {
-    /// The sealed key that signs.
-    #[arg(long)]
-    key: PathBuf,
-    #[command(flatten)]
-    passphrase: Passphrase,
-}
-
-#[derive(Args)]
-struct Passphrase {
-    /// A file whose first line is the passphrase; else `SENDALUNA_PASSPHRASE`, else it is asked for.
-    #[arg(long)]
-    passphrase_file: Option<PathBuf>,
-}
 
 /// What a command answers: for people, and as JSON.
 struct Answer {
@@ -277,11 +120,19 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             }
             Ok(answer)
         }
-        Command::Plan(PlanCommand::Check { source, ground }) => {
+        Command::Plan(PlanCommand::Check { source, ground, numbers: with_numbers }) => {
             let doc = read_plan(source)?;
             let report = read_ground(ground, now)?.check(&doc, &Library::shipped());
-            Ok(check_answer(words, &speaker.check(&report)))
+            let mut answer = check_answer(words, &speaker.check(&report));
+            if *with_numbers {
+                let view = numbers(&doc, &Library::shipped());
+                let said: Vec<String> = view.iter().map(|item| speaker.numbers(item)).collect();
+                answer.text = format!("{}\n{}", said.join("\n"), answer.text);
+                answer.json["numbers"] = json!(view);
+            }
+            Ok(answer)
         }
+        Command::Library(args) => library::answer(words, speaker, args),
         Command::Plan(PlanCommand::Sign { source, ground, key, out }) => {
             let doc = read_plan(source)?;
             let ground = read_ground(ground, now)?;

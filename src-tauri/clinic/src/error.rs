@@ -42,6 +42,8 @@ pub enum ClinicError {
     NoRight(String),
     /// A week of an episode whose day 0 is missing from the statement's episodes.
     EpisodeUnknown(String),
+    /// The library has no such movement.
+    UnknownMovement(String),
     /// No passphrase was given, and there is no terminal to ask at.
     NoPassphrase,
 }
@@ -59,6 +61,7 @@ impl ClinicError {
             Self::NotASigner,
             Self::NoRight(text()),
             Self::EpisodeUnknown(text()),
+            Self::UnknownMovement(text()),
             Self::NoPassphrase,
         ]
     }
@@ -73,6 +76,7 @@ impl ClinicError {
             | Self::NotASigner
             | Self::NoRight(_)
             | Self::EpisodeUnknown(_)
+            | Self::UnknownMovement(_)
             | Self::Source { .. } => 1,
             Self::File { .. } | Self::Key(_) | Self::NoPassphrase => 3,
         }
@@ -104,6 +108,7 @@ impl Coded for ClinicError {
             Self::NotASigner => "clinic-not-a-signer",
             Self::NoRight(_) => "clinic-no-right",
             Self::EpisodeUnknown(_) => "clinic-episode-unknown",
+            Self::UnknownMovement(_) => "clinic-unknown-movement",
             Self::NoPassphrase => "clinic-no-passphrase",
         }
     }
@@ -118,7 +123,7 @@ impl Coded for ClinicError {
             Self::Contradictions(report) => vec![("n", report.walk.contradictions.len().to_string())],
             Self::Refused(refusal) => refusal.args(),
             Self::NoRight(who) => vec![("who", who.clone())],
-            Self::EpisodeUnknown(id) => vec![("id", id.clone())],
+            Self::EpisodeUnknown(id) | Self::UnknownMovement(id) => vec![("id", id.clone())],
             _ => Vec::new(),
         }
     }

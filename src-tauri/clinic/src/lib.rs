@@ -6,6 +6,7 @@
 //! | [`source`] | what did a person write, in TOML? |
 //! | [`sign`] | how does it become a signed part or file? |
 //! | [`check`] | does the plan contradict any precaution, on any day? |
+//! | [`numbers`] | what does each item ask of the body? |
 //! | [`show`] | what does a signed file say? |
 //! | [`schema`] | which fields are there, for editors and for the documentation? |
 //! | [`say`] | how is it said? |
@@ -14,6 +15,7 @@
 pub mod check;
 pub mod cli;
 pub mod error;
+pub mod numbers;
 pub mod say;
 pub mod schema;
 pub mod show;

@@ -4,7 +4,8 @@ use chrono::NaiveDate;
 use sendaluna_core::Coded;
 use sendaluna_core::facts::{Joint, Motion, Side};
 use sendaluna_core::gate::{Cause, Contradiction, Measured, NearLimit, Quantity, Reason};
-use sendaluna_core::precaution::{IgnoredLift, Who};
+use sendaluna_core::ids::MovementId;
+use sendaluna_core::precaution::{End, IgnoredLift, Precaution, Who};
 use sendaluna_core::problem::Problem;
 use sendaluna_core::text::Lang;
 use sendaluna_words::{Value, Words};
@@ -12,6 +13,8 @@ use serde::Serialize;
 
 use crate::check::CheckReport;
 use crate::error::ClinicError;
+
+mod numbers;
 
 /// The check, as a program reads it and as people do.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -51,6 +54,7 @@ pub struct ContradictionView {
     pub precaution: Option<String>,
     pub set_by: Option<String>,
     pub opens: Option<NaiveDate>,
+    pub would_pass: Vec<String>,
     pub said: String,
 }
 
@@ -120,7 +124,12 @@ impl<'a> ClinicSpeaker<'a> {
             }
             _ => (None, None),
         };
-        let reason = self.reason(&c.reason);
+        let mut reason = self.reason(&c.reason);
+        if !c.would_pass.is_empty() {
+            let ids: Vec<&str> = c.would_pass.iter().map(MovementId::as_str).collect();
+            let said = self.words.say("contradiction-would-pass", &[("movements", ids.join(", ").into())]);
+            reason = format!("{reason} {said}");
+        }
         let day = |day: Option<NaiveDate>| day.map_or_else(String::new, |day| self.words.day_and_year(day));
         let args: Vec<(&str, Value<'_>)> = vec![
             ("item", c.item.as_str().into()),
@@ -140,6 +149,7 @@ impl<'a> ClinicSpeaker<'a> {
             precaution,
             set_by,
             opens: c.reason.opens,
+            would_pass: c.would_pass.iter().map(ToString::to_string).collect(),
             said: self.words.say(id, &args),
         }
     }
@@ -154,7 +164,7 @@ impl<'a> ClinicSpeaker<'a> {
                     ("why", why.into()),
                 ];
                 let said = self.words.say("contradiction-precaution", &args);
-                match self.measured(*measured) {
+                match self.measured(*measured, precaution) {
                     Some(measured) => format!("{said} {measured}"),
                     None => said,
                 }
@@ -164,7 +174,7 @@ impl<'a> ClinicSpeaker<'a> {
     }
 
     fn near(&self, near: &NearLimit) -> NearView {
-        let measured = self.measured(near.measured).unwrap_or_default();
+        let measured = self.measured(near.measured, &near.precaution).unwrap_or_default();
         let args: Vec<(&str, Value<'_>)> = vec![
             ("item", near.item.as_str().into()),
             ("movement", near.movement.as_str().into()),
@@ -190,8 +200,8 @@ impl<'a> ClinicSpeaker<'a> {
         self.words.say("clinic-lift-no-effect", &args)
     }
 
-    /// "Left hip flexion reaches 96°; 90° is allowed."
-    fn measured(&self, measured: Measured) -> Option<String> {
+    /// "On the left, hip flexion reaches 96°; allowed: 90° through week 6."
+    fn measured(&self, measured: Measured, precaution: &Precaution) -> Option<String> {
         let Measured::Over { quantity, side, reaches, allowed } = measured else { return None };
         let tenths = |n: i64| self.words.decimal(units(n, 10.0), usize::from(n % 10 != 0));
         let (what, reaches, allowed) = match quantity {
@@ -228,8 +238,20 @@ impl<'a> ClinicSpeaker<'a> {
                 ("side", side.into()),
                 ("reaches", reaches.into()),
                 ("allowed", allowed.into()),
+                ("until", self.until(&precaution.ends).into()),
             ],
         ))
+    }
+
+    fn until(&self, ends: &End) -> String {
+        let week = |week: u16| self.words.say("until-week", &[("n", week.into())]);
+        match ends {
+            End::Through { week: Some(n), .. } | End::DayZeroUnknown { week: n } => week(*n),
+            End::Through { day, week: None } => {
+                self.words.say("until-day", &[("day", self.words.day_and_year(*day).into())])
+            }
+            End::UntilLifted { .. } => self.words.say("until-lifted", &[]),
+        }
     }
 
     fn joint_motion(&self, joint: Joint, motion: Motion) -> String {

@@ -174,7 +174,7 @@ impl Ground {
         if previous.is_some_and(|p| doc.head.revision <= p.plan.head().revision) {
             return Err(ClinicError::RevisionNotNewer);
         }
-        let facts = |doc: &PlanDoc, id| library.find_in(doc, id).map(|found| found.movement().facts.digest());
+        let facts = |doc: &PlanDoc, id| library.find_in(doc, id).map(|found| found.movement().digest());
         let digests: Vec<_> = doc
             .items
             .iter()

@@ -10,16 +10,22 @@
 //! and Contini 1966). Moments are static and gravity's share only: shank and foot are one segment,
 //! and what muscles that work against each other add is not known.
 
-use glam::{DQuat, DVec3};
+use glam::DQuat;
 
-use crate::facts::{Joint, Motion, PerSide, Side};
+use crate::facts::{PerSide, Side};
 
 mod moment;
+mod reach;
+mod skeleton;
 
-pub use moment::{gravity_moment_nm_per_kg, lever_to_end_m};
+pub use moment::{Rests, gravity_moment_nm_per_kg, limb_potential};
+pub use reach::arm_to;
+pub use skeleton::{Arm, Leg, Placed};
 
 /// Fractions of stature and of body mass.
-mod segment {
+pub mod segment {
+    #![expect(missing_docs, reason = "each length, mass share and centre is named after its segment")]
+
     /// Hip to knee.
     pub const THIGH: f64 = 0.245;
     pub const THIGH_MASS: f64 = 0.100;
@@ -47,9 +53,23 @@ mod segment {
     pub const HAND_CENTRE: f64 = 0.500;
     /// Hips to shoulders: shoulder height 0.818 less hip height 0.530 (Winter, Fig. 4.1, from memory).
     pub const TRUNK: f64 = 0.288;
-    /// Midline to hip joint, and to shoulder joint (Winter, Fig. 4.1, from memory).
-    pub const HALF_HIPS: f64 = 0.0955;
-    pub const HALF_SHOULDERS: f64 = 0.1295;
+    /// Hips to the joints of the trunk, where the model lets the spine bend and twist: about the
+    /// fourth lumbar and the twelfth thoracic vertebra (from memory).
+    pub const LUMBAR: f64 = 0.075;
+    pub const THORACIC: f64 = 0.165;
+    /// Hips to the base of the neck, and from there to the middle of the head (Winter, Fig. 4.1:
+    /// stature 1.000 and chin 0.870 less hip height 0.530, from memory).
+    pub const NECK: f64 = 0.312;
+    pub const HEAD: f64 = 0.088;
+    /// Midline to the centre of the hip joint: about 17 cm between the two at 1.70 m (from memory).
+    pub const HALF_HIPS: f64 = 0.050;
+    /// Midline to the centre of the shoulder joint: a little inside the shoulder breadth of 0.259
+    /// (Winter, Fig. 4.1, from memory).
+    pub const HALF_SHOULDERS: f64 = 0.105;
+    /// Ankle to the sole (Winter, Fig. 4.1).
+    pub const SOLE: f64 = 0.039;
+    /// Ankle back to the heel, as a part of the foot's length (from memory).
+    pub const HEEL: f64 = 0.25;
 }
 
 /// Angles of one leg, in degrees.
@@ -99,11 +119,39 @@ impl Lying {
     }
 }
 
+/// How the pelvis is turned from where its lying puts it, in degrees.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct PelvisAngles {
+    /// Tipped forward, towards the belly.
+    pub lean_deg: f64,
+    /// Turned about the body's long axis, towards the right.
+    pub turn_deg: f64,
+    /// Tipped sideways: the right hip down.
+    pub tilt_deg: f64,
+}
+
+/// Angles of the trunk from the pelvis to the chest, and of the head, in degrees.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct TrunkAngles {
+    /// Bent forward; backward is negative.
+    pub flexion_deg: f64,
+    /// Bent to the right.
+    pub side_bending_deg: f64,
+    /// Twisted to the right.
+    pub twisting_deg: f64,
+    /// The head bent forward on the chest.
+    pub neck_flexion_deg: f64,
+}
+
 /// A pose.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pose {
     /// How the pelvis lies.
     pub lying: Lying,
+    /// How it is turned from there.
+    pub pelvis: PelvisAngles,
+    /// The trunk and the head.
+    pub trunk: TrunkAngles,
     /// The legs.
     pub legs: PerSide<LegAngles>,
     /// The arms.
@@ -113,158 +161,14 @@ pub struct Pose {
 impl Pose {
     /// Every joint at neutral.
     pub fn neutral(lying: Lying) -> Self {
-        Self { lying, legs: PerSide::default(), arms: PerSide::default() }
-    }
-}
-
-/// The joints of one leg, in metres from the middle between the hips, and the frames that hang on
-/// them.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[expect(missing_docs, reason = "the names say it")]
-pub struct Leg {
-    pub hip: DVec3,
-    pub knee: DVec3,
-    pub ankle: DVec3,
-    pub toe: DVec3,
-    /// Pelvis turned by hip flexion: its X is the floating axis.
-    floating: DQuat,
-    thigh: DQuat,
-    shank: DQuat,
-}
-
-/// The joints of one arm, likewise.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[expect(missing_docs, reason = "the names say it")]
-pub struct Arm {
-    pub shoulder: DVec3,
-    pub elbow: DVec3,
-    pub wrist: DVec3,
-    pub fingertips: DVec3,
-    floating: DQuat,
-    upper: DQuat,
-}
-
-/// A pose in the room, for a stature.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Placed {
-    stature_m: f64,
-    pelvis: DQuat,
-    left_leg: Leg,
-    right_leg: Leg,
-    left_arm: Arm,
-    right_arm: Arm,
-}
-
-impl Placed {
-    /// Places a pose: forward kinematics from the pelvis outwards.
-    pub fn new(pose: &Pose, stature_m: f64) -> Self {
-        let pelvis = pose.lying.rotation();
-        let leg = |side| leg(pelvis, side, pose.legs.get(side), stature_m);
-        let arm = |side| arm(pelvis, side, pose.arms.get(side), stature_m);
         Self {
-            stature_m,
-            pelvis,
-            left_leg: leg(Side::Left),
-            right_leg: leg(Side::Right),
-            left_arm: arm(Side::Left),
-            right_arm: arm(Side::Right),
+            lying,
+            pelvis: PelvisAngles::default(),
+            trunk: TrunkAngles::default(),
+            legs: PerSide::default(),
+            arms: PerSide::default(),
         }
     }
-
-    /// A leg.
-    pub fn leg(&self, side: Side) -> &Leg {
-        match side {
-            Side::Left => &self.left_leg,
-            Side::Right => &self.right_leg,
-        }
-    }
-
-    /// An arm.
-    pub fn arm(&self, side: Side) -> &Arm {
-        match side {
-            Side::Left => &self.left_arm,
-            Side::Right => &self.right_arm,
-        }
-    }
-
-    /// The direction about which a joint turns in a motion, by the right-hand rule; `None` for what a
-    /// joint does not do, and for the trunk, which is one piece here.
-    fn axis(&self, joint: Joint, motion: Motion, side: Side) -> Option<DVec3> {
-        let (leg, arm) = (self.leg(side), self.arm(side));
-        let (floating, long) = match joint {
-            Joint::Hip => (leg.floating, leg.thigh),
-            Joint::Shoulder => (arm.floating, arm.upper),
-            Joint::Knee => {
-                return hinge(motion, Motion::Flexion, Motion::Extension, leg.thigh * DVec3::NEG_Z);
-            }
-            Joint::Elbow => {
-                return hinge(motion, Motion::Flexion, Motion::Extension, arm.upper * DVec3::Z);
-            }
-            Joint::Ankle => {
-                return hinge(motion, Motion::Dorsiflexion, Motion::Plantarflexion, leg.shank * DVec3::Z);
-            }
-            Joint::Trunk => return None,
-        };
-        // Away from the midline is the other way round on the left.
-        let out = if side == Side::Right { 1.0 } else { -1.0 };
-        match motion {
-            Motion::Flexion => Some(self.pelvis * DVec3::Z),
-            Motion::Extension => Some(self.pelvis * DVec3::NEG_Z),
-            Motion::Abduction => Some(floating * DVec3::NEG_X * out),
-            Motion::Adduction => Some(floating * DVec3::X * out),
-            Motion::InternalRotation => Some(long * DVec3::Y * out),
-            Motion::ExternalRotation => Some(long * DVec3::NEG_Y * out),
-            _ => None,
-        }
-    }
-}
-
-fn hinge(motion: Motion, positive: Motion, negative: Motion, axis: DVec3) -> Option<DVec3> {
-    if motion == positive { Some(axis) } else { (motion == negative).then_some(-axis) }
-}
-
-/// About the mediolateral axis, then the floating axis, then the long axis: the frame after the
-/// first turn, and after all three.
-fn ball(root: DQuat, side: Side, flexion: f64, abduction: f64, internal: f64) -> (DQuat, DQuat) {
-    let out = if side == Side::Right { 1.0 } else { -1.0 };
-    let floating = root * DQuat::from_rotation_z(flexion.to_radians());
-    let abducted = floating * DQuat::from_rotation_x(-out * abduction.to_radians());
-    (floating, abducted * DQuat::from_rotation_y(out * internal.to_radians()))
-}
-
-fn leg(pelvis: DQuat, side: Side, angles: &LegAngles, stature_m: f64) -> Leg {
-    let out = if side == Side::Right { 1.0 } else { -1.0 };
-    let (floating, thigh) = ball(
-        pelvis,
-        side,
-        angles.hip_flexion_deg,
-        angles.hip_abduction_deg,
-        angles.hip_internal_rotation_deg,
-    );
-    let shank = thigh * DQuat::from_rotation_z(-angles.knee_flexion_deg.to_radians());
-    let foot = shank * DQuat::from_rotation_z(angles.ankle_dorsiflexion_deg.to_radians());
-    let hip = pelvis * DVec3::Z * (out * segment::HALF_HIPS * stature_m);
-    let knee = hip + thigh * DVec3::NEG_Y * (segment::THIGH * stature_m);
-    let ankle = knee + shank * DVec3::NEG_Y * (segment::SHANK * stature_m);
-    let toe = ankle + foot * DVec3::X * (segment::FOOT * stature_m);
-    Leg { hip, knee, ankle, toe, floating, thigh, shank }
-}
-
-fn arm(pelvis: DQuat, side: Side, angles: &ArmAngles, stature_m: f64) -> Arm {
-    let out = if side == Side::Right { 1.0 } else { -1.0 };
-    let (floating, upper_arm) = ball(
-        pelvis,
-        side,
-        angles.shoulder_flexion_deg,
-        angles.shoulder_abduction_deg,
-        angles.shoulder_internal_rotation_deg,
-    );
-    let forearm = upper_arm * DQuat::from_rotation_z(angles.elbow_flexion_deg.to_radians());
-    let shoulder = pelvis * DVec3::new(0.0, segment::TRUNK, out * segment::HALF_SHOULDERS) * stature_m;
-    let elbow = shoulder + upper_arm * DVec3::NEG_Y * (segment::UPPER_ARM * stature_m);
-    let wrist = elbow + forearm * DVec3::NEG_Y * (segment::FOREARM * stature_m);
-    let fingertips = wrist + forearm * DVec3::NEG_Y * (segment::HAND * stature_m);
-    Arm { shoulder, elbow, wrist, fingertips, floating, upper: upper_arm }
 }
 
 #[cfg(test)]

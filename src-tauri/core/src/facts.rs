@@ -1,13 +1,9 @@
-//! What an exercise asks of the body: as its movement declares it for a working and another limb,
+//! What an exercise asks of the body: as it follows from its movement for a working and another limb,
 //! and as performed, left and right.
 //!
 //! Angles are in degrees with flexion, abduction, internal rotation and dorsiflexion positive; hip
 //! flexion is the angle between thigh and trunk. Angles are rounded to 0.1° and moments to
 //! 0.001 N·m/kg before any comparison. Moments are estimates of gravity's share only.
-
-use serde::{Deserialize, Serialize};
-
-use crate::digest::Digest;
 
 mod performed;
 mod terms;
@@ -17,55 +13,35 @@ pub use terms::{
     Axis, Drive, ItemSide, Joint, Limb, Motion, OperatedSide, PerSide, Position, Seat, Side, Surface,
 };
 
-/// What a movement declares. Sides are relative: working, other.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+/// What a movement asks. Sides are relative: working, other.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Facts {
     /// The position.
     pub position: Position,
     /// What the body is on.
     pub surface: Surface,
     /// In side-lying: which limb lies beneath.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lies_on: Option<Limb>,
     /// How high the seat is, if there is one.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub seat: Option<Seat>,
     /// Joint ranges.
-    #[serde(default)]
     pub ranges: Vec<RangeFact>,
     /// Muscle actions.
-    #[serde(default)]
     pub actions: Vec<ActionFact>,
     /// Peak static joint moments.
-    #[serde(default)]
     pub moments: Vec<MomentFact>,
     /// Weight on each leg at its peak.
-    #[serde(default)]
     pub weight: WeightFact,
     /// The spine bends under way.
-    #[serde(default)]
     pub bends_spine: bool,
     /// The spine twists under way.
-    #[serde(default)]
     pub twists_spine: bool,
     /// A band, a cuff or a weight belongs to it.
-    #[serde(default)]
     pub resistance: bool,
 }
 
-impl Facts {
-    /// The digest that an item carries.
-    pub fn digest(&self) -> Digest {
-        Digest::of(&serde_json::to_vec(self).expect("facts are plain data"))
-    }
-}
-
 /// The range one joint goes through on one axis.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RangeFact {
     /// Whose joint.
     pub limb: Limb,
@@ -82,9 +58,7 @@ pub struct RangeFact {
 }
 
 /// A direction in which muscles work at a joint.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct ActionFact {
     /// Whose joint.
     pub limb: Limb,
@@ -97,9 +71,7 @@ pub struct ActionFact {
 }
 
 /// A peak static joint moment, scaled so that stature and mass can be put in later.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MomentFact {
     /// Whose joint.
     pub limb: Limb,
@@ -110,16 +82,13 @@ pub struct MomentFact {
     /// N·m per kg of body mass and metre of stature.
     pub nm_per_kg_per_m: f64,
     /// Horizontal distance from the joint to an outside load, as a fraction of stature.
-    #[serde(default)]
     pub load_lever: f64,
     /// What drives it.
     pub drive: Drive,
 }
 
 /// Peak weight on each leg, in per cent of body weight.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct WeightFact {
     /// On the working side's leg.
     pub working_percent: f64,

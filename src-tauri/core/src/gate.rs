@@ -232,7 +232,7 @@ impl Gates<'_> {
     }
 
     fn facts_reasons(&self, found: Found<'_>, checked_with: Option<crate::digest::Digest>) -> Option<Reason> {
-        let digest = found.movement().facts.digest();
+        let digest = found.movement().digest();
         if checked_with != Some(digest) {
             return Some(Reason { cause: Cause::FactsDiffer, opens: None });
         }

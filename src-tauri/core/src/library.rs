@@ -1,90 +1,154 @@
 //! The movements that ship. Each is a data file in `src-tauri/core/library`, immutable under its
-//! id: an item carries the digest of the facts it was checked with.
+//! id: an item carries the digest of the poses it was checked with.
 //!
-//! The facts of a file are declared by hand: its ranges follow the movement table the library was
-//! written from, its moments the segment table of Winter (*Biomechanics and Motor Control of Human
-//! Movement*, Table 4.1, after Dempster), its weights on a leg common practice, no source.
+//! A file holds poses; what they ask of the body follows from them, by the body model. The weights on
+//! a leg and the doses to start from are common practice, no source.
 
 use std::collections::BTreeMap;
+use std::ops::Deref;
+use std::sync::{LazyLock, OnceLock};
 
 use serde::{Deserialize, Serialize};
 
-use crate::facts::Facts;
-use crate::ids::{FamilyId, MovementId};
+use crate::digest::Digest;
+use crate::facts::{Facts, Side};
+use crate::ids::MovementId;
 use crate::plan::Plan;
 use crate::plan::doc::{OwnMovement, PlanDoc};
 
+mod check;
+mod course;
+mod derive;
 mod files;
+mod form;
 
-/// A movement.
+pub use check::{Impossible, Why};
+pub use course::{Course, KNEE_DEPTH, Moment, PELVIS_DEPTH};
+pub use form::{
+    Anchor, Camera, Drives, Effort, Form, JointDrive, LIMB_AXES, LimbAngles, LimbAxis, Place, PoseForm, Prop,
+    Segment, Starter, Target, TrunkForm,
+};
+
+/// The body model's version: facts that it would work out otherwise are other facts.
+const MODEL: &str = "body-1";
+
+/// A movement: what its file says, checked, and the facts that follow from it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
+#[serde(try_from = "Form", into = "Form")]
 pub struct Movement {
-    /// Immutable id.
-    pub id: MovementId,
-    /// The family that a precaution can name whole.
-    pub family: FamilyId,
-    /// Whether it strengthens; effort is asked for after such items.
-    #[serde(default)]
-    pub strengthens: bool,
-    /// What to have ready.
-    #[serde(default)]
-    pub props: Vec<Prop>,
-    /// The usual easier variant.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub easier: Option<MovementId>,
-    /// The usual harder variant.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub harder: Option<MovementId>,
+    form: Form,
+    facts: Facts,
+    digest: Digest,
+}
+
+impl Movement {
+    /// Checks what is written, and works out its facts.
+    pub fn new(form: Form) -> Result<Self, Impossible> {
+        check::possible(&form)?;
+        let (facts, digest) = (derive::facts(&form), digest(&form));
+        Ok(Self { form, facts, digest })
+    }
+
+    /// What the file says.
+    pub fn form(&self) -> &Form {
+        &self.form
+    }
+
     /// What it asks of the body.
-    pub facts: Facts,
+    pub fn facts(&self) -> &Facts {
+        &self.facts
+    }
+
+    /// The digest that an item carries: of everything that the facts follow from.
+    pub fn digest(&self) -> Digest {
+        self.digest
+    }
+
+    /// Its course, as one side performs it; `both` if both sides do it together.
+    pub fn course(&self, working: Side, both: bool) -> Course<'_> {
+        Course::new(&self.form, working, both)
+    }
 }
 
-/// Things to have ready.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-#[expect(missing_docs, reason = "the names say it")]
-pub enum Prop {
-    Chair,
-    Rail,
-    Towel,
-    Roll,
-    Strap,
-    Step,
-    Band,
-    Cuff,
-    Pillow,
-    Stick,
-    WalkingAid,
+/// Of what is done and on what; neither of the words nor of what leads to easier and harder.
+fn digest(form: &Form) -> Digest {
+    let Form { family, props, place, drive, efforts, poses, .. } = form;
+    let mechanics = (MODEL, family, props, place, drive, efforts, poses);
+    Digest::of(&serde_json::to_vec(&mechanics).expect("a form is plain data"))
 }
 
-/// The movements that ship, by id.
+impl Deref for Movement {
+    type Target = Form;
+
+    fn deref(&self) -> &Form {
+        &self.form
+    }
+}
+
+impl TryFrom<Form> for Movement {
+    type Error = Impossible;
+
+    fn try_from(form: Form) -> Result<Self, Impossible> {
+        Self::new(form)
+    }
+}
+
+impl From<Movement> for Form {
+    fn from(movement: Movement) -> Self {
+        movement.form
+    }
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Movement {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "Movement".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        Form::json_schema(generator)
+    }
+}
+
+/// The movements that ship, by id. Each is read when it is first asked for, once for the program.
 #[derive(Debug, Clone)]
 pub struct Library {
-    movements: BTreeMap<MovementId, Movement>,
+    shelf: &'static BTreeMap<&'static str, Shelved>,
 }
+
+/// A movement's file, and the movement once it was read.
+#[derive(Debug)]
+struct Shelved {
+    text: &'static str,
+    movement: OnceLock<Movement>,
+}
+
+impl Shelved {
+    fn movement(&self) -> &Movement {
+        self.movement.get_or_init(|| {
+            toml::from_str(self.text).unwrap_or_else(|e| unreachable!("checked by this module's tests: {e}"))
+        })
+    }
+}
+
+static SHELF: LazyLock<BTreeMap<&'static str, Shelved>> = LazyLock::new(|| {
+    files::ALL.iter().map(|&(id, text)| (id, Shelved { text, movement: OnceLock::new() })).collect()
+});
 
 impl Library {
     /// The shipped library.
     pub fn shipped() -> Self {
-        let parse = |(name, text): &(&str, &str)| -> (MovementId, Movement) {
-            let movement: Movement = toml::from_str(text)
-                .unwrap_or_else(|e| unreachable!("{name} is checked by this module's tests: {e}"));
-            (movement.id.clone(), movement)
-        };
-        Self { movements: files::ALL.iter().map(parse).collect() }
+        Self { shelf: &SHELF }
     }
 
     /// A movement of the library.
-    pub fn get(&self, id: &MovementId) -> Option<&Movement> {
-        self.movements.get(id)
+    pub fn get(&self, id: &MovementId) -> Option<&'static Movement> {
+        self.shelf.get(id.as_str()).map(Shelved::movement)
     }
 
     /// Every movement, by id.
-    pub fn iter(&self) -> impl Iterator<Item = &Movement> {
-        self.movements.values()
+    pub fn iter(&self) -> impl Iterator<Item = &'static Movement> {
+        self.shelf.values().map(Shelved::movement)
     }
 
     /// The movement that an item of a plan names: the library's, else the clinic's own.
@@ -119,72 +183,4 @@ impl<'a> Found<'a> {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::facts::{Limb, Position, Surface};
-
-    #[test]
-    fn every_file_parses_and_is_named_after_its_id() {
-        for (name, text) in files::ALL {
-            let movement: Movement = toml::from_str(text).unwrap_or_else(|e| panic!("{name}: {e}"));
-            assert_eq!(movement.id.as_str(), *name);
-        }
-        assert_eq!(Library::shipped().iter().count(), files::ALL.len(), "an id comes twice");
-    }
-
-    #[test]
-    fn every_fact_is_about_an_axis_its_joint_has() {
-        for movement in Library::shipped().iter() {
-            let (id, facts) = (&movement.id, &movement.facts);
-            for range in &facts.ranges {
-                assert!(range.axis.is_of(range.joint), "{id}: {range:?}");
-                assert!(range.from_deg.abs() <= 180.0 && range.to_deg.abs() <= 180.0, "{id}");
-            }
-            for action in &facts.actions {
-                assert!(action.motion.axis().is_of(action.joint), "{id}: {action:?}");
-            }
-            for moment in &facts.moments {
-                assert!(moment.motion.axis().is_of(moment.joint), "{id}: {moment:?}");
-            }
-        }
-    }
-
-    #[test]
-    fn easier_and_harder_lead_to_movements_that_ship() {
-        let library = Library::shipped();
-        for movement in library.iter() {
-            for id in movement.easier.iter().chain(&movement.harder) {
-                assert!(library.get(id).is_some(), "{} leads to {id}", movement.id);
-                assert_ne!(id, &movement.id);
-            }
-        }
-    }
-
-    #[test]
-    fn position_surface_and_weight_agree() {
-        for movement in Library::shipped().iter() {
-            let (id, facts) = (&movement.id, &movement.facts);
-            let weight = facts.weight.working_percent + facts.weight.other_percent;
-            assert!((0.0..=100.0).contains(&facts.weight.working_percent), "{id}");
-            assert!((0.0..=100.0).contains(&facts.weight.other_percent), "{id}");
-            let lies_on_side = facts.position == Position::SideLying;
-            assert_eq!(
-                lies_on_side,
-                facts.lies_on.is_some(),
-                "{id}: side-lying says which limb lies beneath"
-            );
-            assert_ne!(facts.lies_on, Some(Limb::Trunk), "{id}");
-            match facts.position {
-                Position::Standing | Position::BentOver => {
-                    assert_eq!(facts.surface, Surface::Ground, "{id}");
-                    assert!(weight >= 100.0, "{id}: somebody who stands bears their weight");
-                }
-                Position::Supine | Position::Prone | Position::SideLying => {
-                    assert!(matches!(facts.surface, Surface::Bed | Surface::Floor), "{id}");
-                    assert!(weight.abs() < f64::EPSILON, "{id}");
-                }
-                _ => assert_ne!(facts.surface, Surface::Ground, "{id}"),
-            }
-        }
-    }
-}
+mod tests;

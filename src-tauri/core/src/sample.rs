@@ -28,7 +28,7 @@ pub fn plan() -> Plan {
 /// Fills what the clinic's program fills.
 pub fn signed(mut doc: PlanDoc) -> Plan {
     let library = Library::shipped();
-    let facts = |id: &MovementId| library.get(id).map(|movement| movement.facts.digest());
+    let facts = |id: &MovementId| library.get(id).map(crate::library::Movement::digest);
     for item in &mut doc.items {
         item.facts = facts(&item.movement);
         if let Some(easier) = &mut item.easier {

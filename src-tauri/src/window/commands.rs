@@ -11,6 +11,7 @@ use sendaluna_bedside::ring::Whom;
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
 use sendaluna_bedside::view::day::DayView;
+use sendaluna_bedside::view::figure::{FigureAsked, FigureView};
 use sendaluna_bedside::view::past::PastView;
 use sendaluna_bedside::view::receive::OfferView;
 use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
@@ -45,6 +46,7 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         take_in,
         day,
         past,
+        figure,
         before,
         confirm_date,
         answer_before,
@@ -155,6 +157,12 @@ fn day(desk: OurDesk<'_>) -> Answer<DayView> {
 #[tauri::command(async)]
 fn past(desk: OurDesk<'_>) -> Answer<PastView> {
     desk.look(Bedside::past)
+}
+
+/// The figure of an item; `None` if this version does not know its movement.
+#[tauri::command(async)]
+fn figure(desk: OurDesk<'_>, asked: FigureAsked) -> Answer<Option<FigureView>> {
+    desk.look(|home, _, now| home.figure(&asked, now))
 }
 
 /// What is asked before a session, and what is coming.

@@ -13,7 +13,8 @@ use sendaluna_words::Words;
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
 use crate::say::Speaker;
-use crate::view::session::{StageItemView, TallySetView};
+use crate::view::figure::FigureAsked;
+use crate::view::session::{MotionView, StageItemView, TallySetView};
 
 /// An item's texts, as it is prescribed and in its easier variant.
 struct Texts {
@@ -34,6 +35,9 @@ pub struct Shown {
     count: Option<u16>,
     phase: String,
     phase_left: Option<u16>,
+    motion: Option<MotionView>,
+    /// Which side does this repetition, where sides take turns.
+    turn: Option<SidesAtOnce>,
     /// "of 10, round 2 of 2", while the figure counts what is done.
     of_said: String,
     /// "round 2 of 2", while the figure is one of seconds.
@@ -85,6 +89,8 @@ impl Shown {
             count: None,
             phase: String::new(),
             phase_left: None,
+            motion: None,
+            turn: None,
             of_said: String::new(),
             round_said: String::new(),
             counts: false,
@@ -141,6 +147,12 @@ impl Shown {
         let words = speaker.words;
         let say = |id: &str| words.say(id, &[]);
         self.phase_left = None;
+        if !matches!(
+            cue,
+            Cue::Phase { .. } | Cue::Tick { .. } | Cue::RepetitionDone { .. } | Cue::GoingOn { .. }
+        ) {
+            (self.motion, self.turn) = (None, None);
+        }
         self.counts = match cue {
             Cue::Phase { .. } | Cue::Minute { .. } | Cue::AwaitSteps { .. } => true,
             Cue::Tick { .. } | Cue::RepetitionDone { .. } | Cue::GoingOn { .. } | Cue::LostTime => {
@@ -161,7 +173,9 @@ impl Shown {
                 self.enter_turn(guide, speaker);
                 (self.count, self.phase) = (Some(*left), say("stage-count-in"));
             }
-            Cue::Phase { phase, seconds, number, .. } => {
+            Cue::Phase { phase, seconds, number, sides, .. } => {
+                self.motion = Some(MotionView { phase: *phase, seconds: *seconds, number: *number });
+                self.turn = Some(*sides);
                 self.count = Some(*number);
                 self.phase = say(phase_word(*phase, self.is_breaths()));
                 self.phase_left = Some(*seconds).filter(|_| *phase == Phase::Hold);
@@ -169,6 +183,7 @@ impl Shown {
             Cue::Tick { left } if guide.state() == State::Resting => self.count = Some(*left),
             Cue::Tick { left } => self.phase_left = Some(*left),
             Cue::Minute { left, .. } => {
+                self.motion = Some(MotionView { phase: Phase::Hold, seconds: 60, number: 0 });
                 (self.count, self.phase) = (Some(*left), say("stage-keep-going"));
             }
             Cue::RepetitionDone { number, .. } => self.done(*number),
@@ -283,7 +298,13 @@ impl Shown {
         let texts = self.texts.get(id)?;
         let view = texts.easier.as_ref().filter(|_| guide.is_easier(id)).unwrap_or(&texts.plain);
         let side = self.sides.iter().find(|(known, _)| *known == sides);
-        Some(StageItemView { side: side.map_or_else(String::new, |(_, said)| said.clone()), ..view.clone() })
+        let turn = self.turn.filter(|_| self.set.as_ref().is_some_and(|set| set.item == *id));
+        let figure = FigureAsked {
+            easier: texts.easier.is_some() && guide.is_easier(id),
+            ..crate::figure::of_sides(&view.figure, turn.unwrap_or(sides))
+        };
+        let side = side.map_or_else(String::new, |(_, said)| said.clone());
+        Some(StageItemView { side, figure, ..view.clone() })
     }
 
     /// The largest figure.
@@ -294,6 +315,11 @@ impl Shown {
     /// The word beside it.
     pub fn phase(&self) -> &str {
         &self.phase
+    }
+
+    /// What the figure does.
+    pub fn motion(&self) -> Option<MotionView> {
+        self.motion
     }
 
     /// Seconds left of a hold.
@@ -372,6 +398,8 @@ fn item_view(
         position_said: speaker.position(part.position),
         set_up: speaker.set_up(library, plan, movement),
         how: speaker.how(library, plan, movement),
+        feel: speaker.feel(library, plan, movement),
+        figure: crate::figure::of_item(plan, item),
         faults: speaker.faults(library, plan, movement),
         dose: dose.to_string(),
         note: item.note.as_ref().map(|note| speaker.text(note)),

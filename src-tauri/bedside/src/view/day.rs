@@ -6,6 +6,8 @@ use sendaluna_core::ids::{CareId, ItemId, PrecautionId, SignId};
 use sendaluna_core::plan::doc::Tier;
 use serde::Serialize;
 
+use crate::view::figure::FigureAsked;
+
 /// A day.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -77,6 +79,8 @@ pub struct ItemView {
     pub position: Option<Position>,
     /// The position, in words.
     pub position_said: String,
+    /// Its figure.
+    pub figure: FigureAsked,
     /// How much, in sentences.
     pub dose: String,
     /// How many rounds, for who writes it down by hand.
@@ -101,6 +105,8 @@ pub struct ItemView {
     pub set_up: String,
     /// How to do it.
     pub how: String,
+    /// What one should feel.
+    pub feel: String,
     /// What to keep an eye on, and when to stop it.
     pub faults: String,
     /// The patient has stopped it: "my clinic told me to stop this".

@@ -78,3 +78,37 @@ pub enum SetBackName {
     Fall,
     Readmission,
 }
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PhaseName {
+    Out,
+    Hold,
+    Back,
+    Pause,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum WorkingName {
+    Left,
+    Right,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PartName {
+    Ground,
+    Shadow,
+    Top,
+    Face,
+    Line,
+    Soft,
+    Carried,
+    Far,
+    FarOperated,
+    Near,
+    NearOperated,
+    Arc,
+    Tick,
+}

@@ -4,11 +4,12 @@ use chrono::NaiveDate;
 use sendaluna_core::facts::Position;
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::record::{Ending, Place};
-use sendaluna_core::session::{PainAnswer, PainKind};
+use sendaluna_core::session::{PainAnswer, PainKind, Phase};
 use serde::{Deserialize, Serialize};
 
 use crate::begin::Questions;
 use crate::view::day::{SignView, StopView};
+use crate::view::figure::FigureAsked;
 use crate::view::window::ProblemView;
 
 /// What is asked before a session, and what is coming.
@@ -59,6 +60,8 @@ pub struct ComingView {
     /// The position.
     #[cfg_attr(feature = "types", ts(as = "crate::view::names::PositionName"))]
     pub position: Position,
+    /// Its figure.
+    pub figure: FigureAsked,
     /// How much.
     pub dose: String,
 }
@@ -116,6 +119,8 @@ pub struct StageView {
     pub phase: String,
     /// Seconds left of a hold.
     pub phase_left: Option<u16>,
+    /// What the figure does.
+    pub motion: Option<MotionView>,
     /// "of 10, round 2 of 2"
     pub of_said: String,
     /// "12 minutes left"
@@ -154,6 +159,19 @@ pub struct StageView {
     pub as_told: bool,
 }
 
+/// What the figure does, from the moment that this is told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct MotionView {
+    /// Which part of a repetition.
+    #[cfg_attr(feature = "types", ts(as = "crate::view::names::PhaseName"))]
+    pub phase: Phase,
+    /// For how long, in seconds.
+    pub seconds: u16,
+    /// Of which repetition.
+    pub number: u16,
+}
+
 /// An item, as a session shows it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -174,8 +192,12 @@ pub struct StageItemView {
     pub set_up: String,
     /// How to do it.
     pub how: String,
+    /// What one should feel.
+    pub feel: String,
     /// What to keep an eye on, and when to stop.
     pub faults: String,
+    /// Its figure, as the side that works now does it.
+    pub figure: FigureAsked,
     /// How much.
     pub dose: String,
     /// The clinic's note.

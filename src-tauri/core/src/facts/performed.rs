@@ -120,7 +120,7 @@ pub struct Performed {
 impl Performed {
     /// A movement done in this manner.
     pub fn new(movement: &Movement, manner: &Manner<'_>) -> Self {
-        let facts = &movement.facts;
+        let facts = movement.facts();
         let mut done = Self {
             movement: movement.id.clone(),
             family: movement.family.clone(),

@@ -315,15 +315,18 @@ fn changed_facts_unknown_movements_and_tightening_shut() {
 fn the_clinics_own_movement_counts_once_it_was_seen() {
     let library = Library::shipped();
     let mut doc = sample::doc();
-    let mut movement = library.get(&MovementId::new("heel-slide").expect("an id")).expect("ships").clone();
-    movement.id = MovementId::new("our-slide").expect("an id");
-    let facts = movement.facts.digest();
+    let shipped = library.get(&MovementId::new("heel-slide").expect("an id")).expect("ships");
+    let id = MovementId::new("our-slide").expect("an id");
+    let form = crate::library::Form { id, ..shipped.form().clone() };
+    let movement = crate::library::Movement::new(form).expect("possible");
+    let facts = movement.digest();
     let text = || words("said");
     doc.movements = vec![crate::plan::doc::OwnMovement {
         movement,
         name: text(),
         set_up: text(),
         how: text(),
+        feel: None,
         faults: text(),
     }];
     doc.items[0].movement = MovementId::new("our-slide").expect("an id");

@@ -4,12 +4,12 @@
 use chrono::NaiveDate;
 
 use crate::calendar::week_span;
-use crate::facts::Performed;
+use crate::facts::{Manner, Performed};
 use crate::gate::{Cause, Measured, Reason, breach, near_limit};
 use crate::ids::{ItemId, MovementId, StageId};
-use crate::library::{Found, Library};
+use crate::library::{Found, Library, Movement};
 use crate::plan::doc::{Dose, Item, PlanDoc, Stage};
-use crate::precaution::{Precaution, Standing};
+use crate::precaution::{InForce, Precaution, Standing};
 
 /// An item that a stage asks for while something forbids it.
 #[derive(Debug, Clone, PartialEq)]
@@ -26,6 +26,8 @@ pub struct Contradiction {
     pub through: Option<NaiveDate>,
     /// What forbids it.
     pub reason: Reason,
+    /// Movements of the same family, or easier and harder ones, that nothing forbids on those days.
+    pub would_pass: Vec<MovementId>,
 }
 
 /// An item that comes within 10° of a range limit.
@@ -88,19 +90,21 @@ impl Step<'_> {
         let known = self.library.find_in(self.doc, movement);
         let Some((known, manner)) = known.zip(self.doc.manner(self.item, dose)) else {
             let cause = Cause::MovementUnknown(movement.clone());
-            self.contradict(movement, Reason { cause, opens: None }, found);
+            self.contradict(movement, Reason { cause, opens: None }, Vec::new(), found);
             return;
         };
-        let unseen = !self.standing.movements_seen.contains(&known.movement().facts.digest());
+        let unseen = !self.standing.movements_seen.contains(&known.movement().digest());
         if matches!(known, Found::Own(_)) && unseen && !self.standing.in_force.is_empty() {
-            self.contradict(movement, Reason { cause: Cause::MovementNotSeen, opens: None }, found);
+            let reason = Reason { cause: Cause::MovementNotSeen, opens: None };
+            self.contradict(movement, reason, Vec::new(), found);
         }
         let performed = Performed::new(known.movement(), &manner);
         for p in &self.standing.in_force {
             if let Some(measured) = breach(&p.precaution, &performed) {
                 let precaution = Box::new(p.precaution.clone());
                 let cause = Cause::Precaution { precaution, set_by: p.set_by.clone(), measured };
-                self.contradict(movement, Reason { cause, opens: p.opens }, found);
+                let would_pass = self.would_pass(known.movement(), &manner);
+                self.contradict(movement, Reason { cause, opens: p.opens }, would_pass, found);
             } else if let Some(measured) = near_limit(&p.precaution, &performed)
                 && self.gated_span(p.opens).is_some_and(|span| span.is_none_or(|(from, to)| from <= to))
             {
@@ -126,7 +130,33 @@ impl Step<'_> {
         (from <= last).then_some(Some((from, last)))
     }
 
-    fn contradict(&self, movement: &MovementId, reason: Reason, found: &mut Walk) {
+    /// Relatives of a movement that break no precaution that holds when the stage begins, done in the
+    /// same manner.
+    fn would_pass(&self, movement: &Movement, manner: &Manner<'_>) -> Vec<MovementId> {
+        let leads = |id: &Option<MovementId>, to: &Movement| id.as_ref() == Some(&to.id);
+        let is_kin = |other: &&Movement| {
+            other.id != movement.id
+                && (other.family == movement.family
+                    || leads(&movement.easier, other)
+                    || leads(&movement.harder, other)
+                    || leads(&other.harder, movement))
+        };
+        let holds = |p: &&InForce| self.gated_span(p.opens).is_some();
+        let passes = |other: &&Movement| {
+            let performed = Performed::new(other, manner);
+            !self.standing.in_force.iter().filter(holds).any(|p| breach(&p.precaution, &performed).is_some())
+        };
+        let all = self.library.iter().map(|other| -> &Movement { other });
+        all.filter(is_kin).filter(passes).map(|other| other.id.clone()).collect()
+    }
+
+    fn contradict(
+        &self,
+        movement: &MovementId,
+        reason: Reason,
+        would_pass: Vec<MovementId>,
+        found: &mut Walk,
+    ) {
         let Some(span) = self.gated_span(reason.opens) else { return };
         let contradiction = Contradiction {
             stage: self.stage.id.clone(),
@@ -135,6 +165,7 @@ impl Step<'_> {
             from: span.map(|(from, _)| from),
             through: span.map(|(_, through)| through),
             reason,
+            would_pass,
         };
         if !found.contradictions.contains(&contradiction) {
             found.contradictions.push(contradiction);

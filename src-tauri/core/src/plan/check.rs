@@ -370,24 +370,7 @@ fn check_own(p: &mut Problems, langs: &[Lang], own: &OwnMovement) {
     check_text(p, "set_up", &own.set_up, langs);
     check_text(p, "how", &own.how, langs);
     check_text(p, "faults", &own.faults, langs);
-    p.within("movement.facts", |p| {
-        p.each("ranges", &own.movement.facts.ranges, |p, range| {
-            p.bound("from_deg", &bounds::DEG, range.from_deg);
-            p.bound("to_deg", &bounds::DEG, range.to_deg);
-            if !range.axis.is_of(range.joint) {
-                p.add_joint_motion("axis", range.joint, range.axis.positive());
-            }
-        });
-        p.each("actions", &own.movement.facts.actions, |p, action| {
-            if !action.motion.axis().is_of(action.joint) {
-                p.add_joint_motion("motion", action.joint, action.motion);
-            }
-        });
-        p.each("moments", &own.movement.facts.moments, |p, moment| {
-            p.bound("nm_per_kg_per_m", &bounds::MOMENT, moment.nm_per_kg_per_m);
-            p.bound("load_lever", &bounds::Bound { most: 1.0, ..bounds::MOMENT }, moment.load_lever);
-        });
-        p.bound("weight.working_percent", &bounds::WEIGHT_PERCENT, own.movement.facts.weight.working_percent);
-        p.bound("weight.other_percent", &bounds::WEIGHT_PERCENT, own.movement.facts.weight.other_percent);
-    });
+    if let Some(feel) = &own.feel {
+        check_text(p, "feel", feel, langs);
+    }
 }

@@ -407,6 +407,9 @@ pub struct OwnMovement {
     pub set_up: Text,
     /// How to do it.
     pub how: Text,
+    /// What one should feel.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub feel: Option<Text>,
     /// Usual faults.
     pub faults: Text,
 }

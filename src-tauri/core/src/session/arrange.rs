@@ -24,7 +24,7 @@ pub fn arrange(plan: &Plan, library: &Library, due: &[&DueItem]) -> Arranged {
         .filter_map(|due| {
             let item = plan.item(&due.item)?;
             let episode = plan.episode(&item.episode)?;
-            let position = library.find(plan, &item.movement)?.movement().facts.position;
+            let position = library.find(plan, &item.movement)?.movement().facts().position;
             let part = Part::new(item.id.clone(), &due.dose, item.side, episode.side, position)?;
             Some((*due, part, item.order))
         })

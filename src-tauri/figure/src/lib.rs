@@ -1,0 +1,174 @@
+//! Draws a person doing a movement, from the same poses that the gates are worked out from: what the
+//! patient sees is what was checked.
+//!
+//! A [`Drawing`] is plain data: shapes in the order in which they are painted, each with its numbers
+//! for every frame of the way out, so that a window can put any moment between two frames. [`svg`]
+//! writes stills. Lengths are hundredths of stature, y downwards.
+
+use glam::DVec3;
+use sendaluna_core::facts::{Joint, Motion, OperatedSide, Side};
+use sendaluna_core::library::{Camera, Course, Moment, Movement};
+use serde::Serialize;
+
+mod body;
+mod camera;
+mod limit;
+mod path;
+mod place;
+mod props;
+pub mod sheet;
+pub mod svg;
+
+use camera::View;
+use path::Path;
+
+/// Frames of the way out, the first and the last included.
+const FRAMES: u32 = 13;
+/// Room around everything.
+const ROOM: f64 = 3.0;
+
+/// Who does it, and what is to be seen of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Showing {
+    /// The side that works, and is near.
+    pub working: Side,
+    /// Both sides do the same together.
+    pub both: bool,
+    /// The operated side, tinted and hatched.
+    pub operated: OperatedSide,
+    /// How far a joint may go.
+    pub limit: Option<Limit>,
+}
+
+/// How far a joint of the working side may go.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limit {
+    /// The joint.
+    pub joint: Joint,
+    /// In which direction.
+    pub motion: Motion,
+    /// The furthest allowed, in degrees.
+    pub most_deg: f64,
+}
+
+/// A drawing of a movement.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Drawing {
+    /// Left, top, width, height of everything in every frame.
+    pub view: [f64; 4],
+    /// The shapes, the farthest first.
+    pub shapes: Vec<Shape>,
+}
+
+/// A shape.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Shape {
+    /// What it is, which says how it is painted.
+    pub part: Part,
+    /// An SVG path with `~` for each number.
+    pub form: String,
+    /// The numbers: one list if it stays as it is, else one for each frame.
+    pub frames: Vec<Vec<f64>>,
+}
+
+/// What a shape is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Part {
+    /// Ground, floor: a line.
+    Ground,
+    /// The shadow on it.
+    Shadow,
+    /// The upper face of furniture.
+    Top,
+    /// Its other faces.
+    Face,
+    /// Its lines.
+    Line,
+    /// Something soft: pillow, roll.
+    Soft,
+    /// Something carried or worn: stick, band, strap, ankle weight.
+    Carried,
+    /// A limb of the far side.
+    Far,
+    /// A limb of the far side that was operated on.
+    FarOperated,
+    /// Trunk, head, or a limb of the near side.
+    Near,
+    /// A limb of the near side that was operated on.
+    NearOperated,
+    /// How far a joint may go.
+    Arc,
+    /// Where that ends.
+    Tick,
+}
+
+/// Shapes in the making: where they are and how far away, moment by moment.
+struct Piece {
+    part: Part,
+    depth: f64,
+    frames: Vec<Path>,
+}
+
+/// Draws a movement.
+pub fn draw(movement: &Movement, showing: &Showing) -> Drawing {
+    let course = movement.course(showing.working, showing.both);
+    let moments = moments(&course);
+    let view = View::new(course.form().place.camera, showing.working);
+    let mut pieces = place::pieces(&course, &moments, &view);
+    pieces.extend(body::pieces(&course, &moments, &view, showing));
+    pieces.extend(props::pieces(&course, &moments, &view));
+    if let Some(limit) = &showing.limit {
+        pieces.extend(limit::pieces(&course, &moments, &view, limit));
+    }
+    pieces.sort_by(|a, b| b.depth.total_cmp(&a.depth));
+    let view = view_of(&pieces);
+    Drawing { view, shapes: pieces.into_iter().map(Piece::into_shape).collect() }
+}
+
+/// A held pose needs no second frame.
+fn moments(course: &Course<'_>) -> Vec<Moment> {
+    if course.form().poses.len() == 1 {
+        return vec![course.at(0.0)];
+    }
+    (0..FRAMES).map(|n| course.at(f64::from(n) / f64::from(FRAMES - 1))).collect()
+}
+
+impl Piece {
+    fn still(part: Part, depth: f64, path: Path) -> Self {
+        Self { part, depth, frames: vec![path] }
+    }
+
+    fn into_shape(self) -> Shape {
+        let moves = self.frames.iter().any(|frame| frame.numbers != self.frames[0].numbers);
+        let keep = if moves { self.frames.len() } else { 1 };
+        let form = self.frames[0].form.clone();
+        let frames = self.frames.into_iter().take(keep).map(|frame| frame.numbers).collect();
+        Shape { part: self.part, form, frames }
+    }
+}
+
+fn view_of(pieces: &[Piece]) -> [f64; 4] {
+    let corners = pieces.iter().flat_map(|piece| &piece.frames).flat_map(Path::corners);
+    let (mut least, mut most) = ([f64::INFINITY; 2], [f64::NEG_INFINITY; 2]);
+    for [x, y] in corners {
+        least = [least[0].min(x), least[1].min(y)];
+        most = [most[0].max(x), most[1].max(y)];
+    }
+    [
+        path::rounded(least[0] - ROOM),
+        path::rounded(least[1] - ROOM),
+        path::rounded(most[0] - least[0] + 2.0 * ROOM),
+        path::rounded(most[1] - least[1] + 2.0 * ROOM),
+    ]
+}
+
+/// Whether the body is drawn from the side, so that angles in its plane are true.
+pub fn is_from_the_side(camera: Camera) -> bool {
+    camera == Camera::Side
+}
+
+/// A point between others.
+fn middle(a: DVec3, b: DVec3) -> DVec3 {
+    a.lerp(b, 0.5)
+}
