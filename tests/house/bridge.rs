@@ -57,6 +57,7 @@ fn the_types_are_current() {
         declared::<day::StopView>,
         declared::<day::EpisodeWeeksView>,
         declared::<day::WeekView>,
+        declared::<day::OpensView>,
         declared::<past::PastView>,
         declared::<past::PastWeekView>,
         declared::<past::PastDayView>,

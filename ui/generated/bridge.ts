@@ -306,7 +306,11 @@ opens: string | null,
 /**
  * The sentence.
  */
-said: string, };
+said: string, 
+/**
+ * Its figure, if this version knows the movement.
+ */
+figure: FigureView | null, };
 
 /**
  * A day.
@@ -712,13 +716,26 @@ now: boolean,
  */
 stages: Array<string>, 
 /**
- * What opens in it: "Straight leg raise: opens Monday 25 May".
+ * What opens in it.
  */
-gates: Array<string>, 
+gates: Array<OpensView>, 
 /**
  * All of it as one sentence, for whoever does not see the line.
  */
 said: string, };
+
+/**
+ * An exercise that opens in a week.
+ */
+export type OpensView = { 
+/**
+ * "Straight leg raise: opens Monday 25 May".
+ */
+said: string, 
+/**
+ * Its figure.
+ */
+figure: FigureAsked, };
 
 /**
  * What was done, newest week first.

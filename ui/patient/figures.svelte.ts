@@ -1,4 +1,5 @@
 /** Figures that were asked for: each is fetched once for as long as the day and the plan stay as they are. */
+import { untrack } from 'svelte';
 import { SvelteMap } from 'svelte/reactivity';
 import type { FigureAsked, FigureView } from '../generated/bridge';
 import type { host } from './host';
@@ -8,23 +9,23 @@ type Host = Pick<typeof host, 'figure'>;
 export class Figures {
     private readonly known = new SvelteMap<string, FigureView | null>();
     private readonly waiting = new Set<string>();
-    private age = 0;
+    /** Goes up with every new day and plan, so that whoever shows a figure asks again. */
+    private age = $state(0);
 
     constructor(private readonly host: Host) {}
 
-    /** The figure, if it has come; asks for it if nobody has. */
+    /** The figure, if it has come. */
     of(asked: FigureAsked): FigureView | null {
-        return this.known.get(keyOf(asked)) ?? null;
+        return this.known.get(this.keyOf(asked)) ?? null;
     }
 
+    /** Asks for a figure, if nobody has. */
     async ask(asked: FigureAsked): Promise<void> {
-        const key = keyOf(asked);
-        if (this.known.has(key) || this.waiting.has(key)) return;
+        const key = this.keyOf(asked);
+        if (untrack(() => this.known.has(key)) || this.waiting.has(key)) return;
         this.waiting.add(key);
-        const age = this.age;
         try {
-            const figure = await this.host.figure(asked);
-            if (age === this.age) this.known.set(key, figure);
+            this.known.set(key, await this.host.figure(asked));
         } catch {
             // A page can be read without its figure; the next one to show it asks again.
         } finally {
@@ -34,12 +35,11 @@ export class Figures {
 
     /** A new day or a new plan may set other limits. */
     forget(): void {
-        this.age += 1;
-        this.waiting.clear();
         this.known.clear();
+        untrack(() => (this.age += 1));
     }
-}
 
-function keyOf(asked: FigureAsked): string {
-    return [asked.item, asked.easier, asked.working, asked.both].join(' ');
+    private keyOf(asked: FigureAsked): string {
+        return [this.age, asked.item, asked.easier, asked.working, asked.both].join(' ');
+    }
 }

@@ -2,7 +2,7 @@
 
 use sendaluna_core::facts::{ItemSide, Limb, OperatedSide, Side};
 use sendaluna_core::gate::GateDay;
-use sendaluna_core::library::Movement;
+use sendaluna_core::library::{Library, Movement};
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Item;
 use sendaluna_core::precaution::{Rule, Standing};
@@ -19,15 +19,27 @@ impl Bedside {
     /// version does not know the movement. Looking at a gated exercise is not an attempt.
     pub fn figure(&self, asked: &FigureAsked, now: &Now) -> Result<Option<FigureView>, BedsideError> {
         let known = self.known()?;
-        let Some(item) = known.plan.item(&asked.item) else { return Ok(None) };
-        let easier = item.easier.as_ref().filter(|_| asked.easier);
-        let movement = easier.map_or(&item.movement, |easier| &easier.movement);
-        let Some(found) = self.library().find(&known.plan, movement) else { return Ok(None) };
-        let operated = operated(&known.plan, item);
-        let limit = limit(found.movement(), &known.standing, &known.gate_day(now.at), asked.working);
-        let showing = Showing { working: asked.working, both: asked.both, operated, limit };
-        Ok(Some(draw(found.movement(), &showing).into()))
+        let at = known.gate_day(now.at);
+        Ok(drawn(self.library(), &known.plan, &known.standing, asked, &at))
     }
+}
+
+/// The figure of an item of a plan, in force or offered.
+pub(crate) fn drawn(
+    library: &Library,
+    plan: &Plan,
+    standing: &Standing,
+    asked: &FigureAsked,
+    at: &GateDay,
+) -> Option<FigureView> {
+    let item = plan.item(&asked.item)?;
+    let easier = item.easier.as_ref().filter(|_| asked.easier);
+    let movement = easier.map_or(&item.movement, |easier| &easier.movement);
+    let found = library.find(plan, movement)?;
+    let limit = limit(found.movement(), standing, at, asked.working);
+    let operated = operated(plan, item);
+    let showing = Showing { working: asked.working, both: asked.both, operated, limit };
+    Some(draw(found.movement(), &showing).into())
 }
 
 impl From<Drawing> for FigureView {

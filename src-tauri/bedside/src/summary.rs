@@ -8,6 +8,7 @@ use sendaluna_words::Words;
 
 use crate::clock::Now;
 use crate::day::contacts;
+use crate::figure;
 use crate::home::{Bedside, clinic_zone};
 use crate::receive::Offer;
 use crate::say::Speaker;
@@ -31,6 +32,13 @@ impl Bedside {
                 name: speaker.name(self.library(), plan, &item.movement),
                 opens: not_yet.opens,
                 said: speaker.opens(&not_yet),
+                figure: figure::drawn(
+                    self.library(),
+                    plan,
+                    &offer.standing,
+                    &figure::of_item(plan, item),
+                    &at,
+                ),
             }),
         };
         let ignored = &offer.standing.ignored_lifts;

@@ -6,7 +6,7 @@ use sendaluna_core::plan::doc::Episode;
 
 use crate::home::Known;
 use crate::say::Speaker;
-use crate::view::day::{EpisodeWeeksView, ItemView, WeekView};
+use crate::view::day::{EpisodeWeeksView, ItemView, OpensView, WeekView};
 
 /// The weeks of every episode whose day 0 is known.
 pub(crate) fn weeks(
@@ -52,10 +52,10 @@ fn stages(known: &Known, speaker: &Speaker<'_>, episode: &Episode, week: u16) ->
     known.plan.doc().stages.iter().filter(holds).map(|stage| speaker.text(&stage.name)).collect()
 }
 
-fn opens_in(speaker: &Speaker<'_>, item: &ItemView, span: (NaiveDate, NaiveDate)) -> Option<String> {
+fn opens_in(speaker: &Speaker<'_>, item: &ItemView, span: (NaiveDate, NaiveDate)) -> Option<OpensView> {
     let day = item.gate.opens.filter(|day| (span.0..=span.1).contains(day))?;
     let args = [("name", item.name.as_str().into()), ("day", speaker.words.day(day).into())];
-    Some(speaker.words.say("weeks-opens", &args))
+    Some(OpensView { said: speaker.words.say("weeks-opens", &args), figure: item.figure.clone() })
 }
 
 fn week_view(
@@ -63,11 +63,12 @@ fn week_view(
     number: u16,
     this: Option<u16>,
     stages: Vec<String>,
-    gates: Vec<String>,
+    gates: Vec<OpensView>,
     now: bool,
 ) -> WeekView {
     let title = speaker.words.say(if now { "weeks-this" } else { "weeks-one" }, &[("week", number.into())]);
-    let said = std::iter::once(&title).chain(&stages).chain(&gates).map(String::as_str);
+    let opens = gates.iter().map(|gate| &gate.said);
+    let said = std::iter::once(&title).chain(&stages).chain(opens).map(String::as_str);
     WeekView {
         number,
         past: this.is_some_and(|this| number < this),

@@ -29,12 +29,9 @@ pub fn pieces(course: &Course<'_>, moments: &[Moment], view: &View, limit: &Limi
             (0..=POINTS).map(|n| reach(most * f64::from(n) / f64::from(POINTS), 0.62)).collect();
         Some((Path::line(&arc?), Path::line(&[reach(most, 0.50)?, reach(most, 0.98)?])))
     };
-    let Some(frames) = moments.iter().map(frame).collect::<Option<Vec<_>>>() else { return Vec::new() };
-    let (arcs, ticks) = frames.into_iter().unzip();
-    vec![
-        Piece { part: Part::Arc, depth: -9.0, frames: arcs },
-        Piece { part: Part::Tick, depth: -9.1, frames: ticks },
-    ]
+    // Where the movement goes furthest: there it matters.
+    let Some((arc, tick)) = moments.last().and_then(frame) else { return Vec::new() };
+    vec![Piece::still(Part::Arc, -9.0, arc), Piece::still(Part::Tick, -9.1, tick)]
 }
 
 fn signed(motion: Motion) -> (Motion, f64) {

@@ -1,4 +1,4 @@
-import type { WeekView } from '../../generated/bridge';
+import type { OpensView, WeekView } from '../../generated/bridge';
 
 /** Neighbouring weeks with the same stages, told together. */
 export type Run = {
@@ -6,7 +6,7 @@ export type Run = {
     last: number;
     now: boolean;
     stages: string[];
-    gates: string[];
+    gates: OpensView[];
 };
 
 export function runsOf(weeks: readonly WeekView[]): Run[] {

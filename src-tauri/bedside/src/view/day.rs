@@ -258,10 +258,20 @@ pub struct WeekView {
     pub now: bool,
     /// Its stages, in words.
     pub stages: Vec<String>,
-    /// What opens in it: "Straight leg raise: opens Monday 25 May".
-    pub gates: Vec<String>,
+    /// What opens in it.
+    pub gates: Vec<OpensView>,
     /// All of it as one sentence, for whoever does not see the line.
     pub said: String,
+}
+
+/// An exercise that opens in a week.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct OpensView {
+    /// "Straight leg raise: opens Monday 25 May".
+    pub said: String,
+    /// Its figure.
+    pub figure: FigureAsked,
 }
 
 /// A stop that says to ring.

@@ -3,11 +3,13 @@
 use chrono::NaiveDate;
 use serde::Serialize;
 
+use crate::view::figure::FigureView;
+
 use crate::view::day::ContactsView;
 use crate::view::window::ProblemView;
 
 /// The summary of an offered plan.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct SummaryView {
     /// Which plan this is, to the byte: what is confirmed is what was read.
@@ -42,7 +44,7 @@ pub struct SummaryView {
 }
 
 /// An operation or injury.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct EpisodeView {
     /// What it was.
@@ -52,7 +54,7 @@ pub struct EpisodeView {
 }
 
 /// An exercise that is not allowed yet.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct NotYetView {
     /// Its name.
@@ -62,10 +64,12 @@ pub struct NotYetView {
     pub opens: Option<NaiveDate>,
     /// The sentence.
     pub said: String,
+    /// Its figure, if this version knows the movement.
+    pub figure: Option<FigureView>,
 }
 
 /// Where taking a file in stands.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(tag = "step", rename_all = "kebab-case")]
 pub enum OfferView {
