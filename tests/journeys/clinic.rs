@@ -108,6 +108,57 @@ fn the_check_finds_every_kind_of_contradiction_and_signing_refuses() {
     assert!(!desk.path("x.sendaluna").exists());
 }
 
+/// "Hip flexion reaches …", with the week, and with what would pass instead.
+#[test]
+fn the_check_explains_in_numbers_and_names_what_would_pass() {
+    let desk = Desk::with("contradictions");
+    let check = json(&desk.run(&[&CHECK[..], &["--numbers"]].concat()));
+    let found = check["contradictions"].as_array().expect("a list");
+    let one = found.iter().find(|c| c["precaution"] == "rule-range").expect("a range is broken");
+    let said = one["said"].as_str().expect("a sentence");
+    assert!(said.contains("reaches 95°") && said.contains("through week 6"), "{said}");
+    let resistance = found.iter().find(|c| c["precaution"] == "rule-resistance").expect("a band");
+    let would_pass: Vec<_> = resistance["would_pass"].as_array().expect("a list").iter().collect();
+    assert!(would_pass.iter().any(|id| *id == "long-arc-quad-partial"), "{would_pass:?}");
+    assert!(would_pass.iter().all(|id| *id != "long-arc-quad-cuff"), "{would_pass:?}");
+    let numbers = check["numbers"].as_array().expect("a list");
+    assert!(numbers.iter().any(|n| n["of"] == "breaks-moment" && n["moments"][0]["nm_per_kg"].is_number()));
+}
+
+#[test]
+fn the_library_is_listed_and_drawn() {
+    let desk = Desk::with("contradictions");
+    let all = desk.done(&["library"]);
+    assert!(all.as_array().expect("a list").len() >= 70);
+    let one = desk.done(&["library", "straight-leg-raise"]);
+    let moments = one[0]["numbers"]["moments"].as_array().expect("a list");
+    assert!(moments.iter().any(|m| m["joint"] == "hip" && m["motion"] == "flexion"), "{one}");
+    desk.done(&["library", "picture", "--out", "all.svg"]);
+    let sheet = std::fs::read_to_string(desk.path("all.svg")).expect("written");
+    assert!(sheet.contains("Straight leg lift") && sheet.matches("<svg").count() > 80);
+    desk.done(&["library", "picture", "heel-slide", "--out", "one.svg"]);
+    let unknown = desk.run(&["library", "picture", "no-such", "--out", "x.svg"]);
+    assert_eq!(error_code(&unknown), "clinic-unknown-movement");
+    assert!(!desk.path("x.svg").exists());
+}
+
+/// A clinic's own movement is drawn as it would be checked; one that no body could do is refused, and
+/// the refusal names the place.
+#[test]
+fn a_movement_of_the_clinics_own_is_drawn_or_refused() {
+    let desk = Desk::with("contradictions");
+    let shipped = root().join("src-tauri/core/library/heel-slide.toml");
+    let text = std::fs::read_to_string(shipped).expect("ships").replace("\"heel-slide\"", "\"our-slide\"");
+    std::fs::write(desk.path("own.toml"), &text).expect("written");
+    desk.done(&["library", "picture", "--own", "own.toml", "--out", "own.svg"]);
+    let bent = text.replace("knee_flexion_deg = 90.0", "knee_flexion_deg = 190.0");
+    std::fs::write(desk.path("bent.toml"), bent).expect("written");
+    let refused = desk.run(&["library", "picture", "--own", "bent.toml", "--out", "x.svg"]);
+    assert_eq!(error_code(&refused), "clinic-source");
+    let said = json(&refused)["error"]["happened"].as_str().expect("a sentence").to_string();
+    assert!(said.contains("poses[1].working.knee_flexion_deg") && said.contains("190"), "{said}");
+}
+
 #[test]
 fn a_slip_of_the_pen_in_a_statement_is_found_before_anything_is_signed() {
     let desk = Desk::with("hip");

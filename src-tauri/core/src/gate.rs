@@ -285,4 +285,6 @@ pub fn day_rules(standing: &Standing, at: &GateDay, review_by: NaiveDate) -> Vec
 }
 
 #[cfg(test)]
+mod library_tests;
+#[cfg(test)]
 mod tests;

@@ -39,21 +39,23 @@ type Capsule = ((DVec3, f64), (DVec3, f64));
 
 /// Trunk, head and limbs.
 pub fn pieces(course: &Course<'_>, moments: &[Moment], view: &View, showing: &Showing) -> Vec<Piece> {
-    let piece = |part, nearer: f64, of: &dyn Fn(&Placed) -> Vec<Capsule>| {
+    let piece = |part, nearer: f64, limb: bool, of: &dyn Fn(&Placed) -> Vec<Capsule>| {
         let first = of(&moments[0].placed);
         let last = of(&moments[moments.len() - 1].placed);
         let depth = f64::midpoint(mean_depth(view, &first), mean_depth(view, &last)) - nearer;
-        let frames = moments.iter().map(|moment| outline(view, &of(&moment.placed))).collect();
+        let frames = moments.iter().map(|moment| outline(view, &of(&moment.placed), limb)).collect();
         Piece { part, depth, frames }
     };
-    let mut pieces = vec![piece(Part::Near, 0.0, &torso), piece(Part::Near, 0.002, &head)];
+    let mut pieces = vec![piece(Part::Near, 0.0, false, &torso), piece(Part::Near, 0.002, false, &head)];
     for side in Side::BOTH {
         let near = view.faces || side == course.working();
         let operated = is_operated(showing.operated, side);
         let (leg_operated, arm_operated) = (operated && !is_of_arm(course), operated && is_of_arm(course));
         let flat = lies_flat(course, side);
-        pieces.push(piece(part(near, leg_operated), 0.004, &|placed| leg(placed, side)));
-        pieces.push(piece(part(near, arm_operated), arms_nearer(view), &|placed| arm(placed, side, flat)));
+        pieces.push(piece(part(near, leg_operated), 0.004, true, &|placed| leg(placed, side)));
+        pieces.push(piece(part(near, arm_operated), arms_nearer(view), true, &|placed| {
+            arm(placed, side, flat)
+        }));
     }
     pieces
 }
@@ -108,8 +110,11 @@ fn mean_depth(view: &View, capsules: &[Capsule]) -> f64 {
     sum / count
 }
 
-fn outline(view: &View, capsules: &[Capsule]) -> Path {
-    let ball = |(at, radius): (DVec3, f64)| Ball { at: view.point(at), radius: on_paper(radius) };
+/// A limb seen from the side is drawn as far away as its root.
+fn outline(view: &View, capsules: &[Capsule], limb: bool) -> Path {
+    let root = capsules.first().map(|((root, _), _)| view.depth(*root)).filter(|_| limb && !view.faces);
+    let point = |at: DVec3| root.map_or_else(|| view.point(at), |depth| view.point_as_far(at, depth));
+    let ball = |(at, radius): (DVec3, f64)| Ball { at: point(at), radius: on_paper(radius) };
     let mut path = Path::default();
     for (a, b) in capsules {
         path.add_capsule(ball(*a), ball(*b));

@@ -43,7 +43,12 @@ impl View {
 
     /// A point on paper.
     pub fn point(&self, at: DVec3) -> [f64; 2] {
-        let depth = self.depth(at);
+        self.point_as_far(at, self.depth(at))
+    }
+
+    /// A point on paper, drawn as far away as something else: what is drawn as far away all along keeps
+    /// its angles, however it stands out sideways.
+    pub fn point_as_far(&self, at: DVec3, depth: f64) -> [f64; 2] {
         let x = at.dot(self.right) + depth * self.slant.x;
         let y = at.dot(self.up) + depth * self.slant.y;
         [x * SCALE, -y * SCALE]

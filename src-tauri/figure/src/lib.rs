@@ -7,7 +7,7 @@
 
 use glam::DVec3;
 use sendaluna_core::facts::{Joint, Motion, OperatedSide, Side};
-use sendaluna_core::library::{Camera, Course, Moment, Movement};
+use sendaluna_core::library::{Moment, Movement};
 use serde::Serialize;
 
 mod body;
@@ -110,10 +110,19 @@ struct Piece {
     frames: Vec<Path>,
 }
 
-/// Draws a movement.
+/// Draws a movement, with every frame of its way out.
 pub fn draw(movement: &Movement, showing: &Showing) -> Drawing {
+    let frame = |n: u32| f64::from(n) / f64::from(FRAMES - 1);
+    draw_at(movement, showing, &(0..FRAMES).map(frame).collect::<Vec<_>>())
+}
+
+/// Draws a movement at some shares of its way out, in rising order and at least one: its frames. A
+/// held pose has one frame only.
+pub fn draw_at(movement: &Movement, showing: &Showing, shares: &[f64]) -> Drawing {
     let course = movement.course(showing.working, showing.both);
-    let moments = moments(&course);
+    let held = course.form().poses.len() == 1 || shares.is_empty();
+    let shares = if held { &[0.0] } else { shares };
+    let moments: Vec<Moment> = shares.iter().map(|share| course.at(*share)).collect();
     let view = View::new(course.form().place.camera, showing.working);
     let mut pieces = place::pieces(&course, &moments, &view);
     pieces.extend(body::pieces(&course, &moments, &view, showing));
@@ -124,14 +133,6 @@ pub fn draw(movement: &Movement, showing: &Showing) -> Drawing {
     pieces.sort_by(|a, b| b.depth.total_cmp(&a.depth));
     let view = view_of(&pieces);
     Drawing { view, shapes: pieces.into_iter().map(Piece::into_shape).collect() }
-}
-
-/// A held pose needs no second frame.
-fn moments(course: &Course<'_>) -> Vec<Moment> {
-    if course.form().poses.len() == 1 {
-        return vec![course.at(0.0)];
-    }
-    (0..FRAMES).map(|n| course.at(f64::from(n) / f64::from(FRAMES - 1))).collect()
 }
 
 impl Piece {
@@ -163,12 +164,10 @@ fn view_of(pieces: &[Piece]) -> [f64; 4] {
     ]
 }
 
-/// Whether the body is drawn from the side, so that angles in its plane are true.
-pub fn is_from_the_side(camera: Camera) -> bool {
-    camera == Camera::Side
-}
-
 /// A point between others.
 fn middle(a: DVec3, b: DVec3) -> DVec3 {
     a.lerp(b, 0.5)
 }
+
+#[cfg(test)]
+mod tests;

@@ -7,7 +7,7 @@ use sendaluna_core::ids::MovementId;
 use sendaluna_core::library::{Library, Movement};
 use sendaluna_figure::sheet::sheet;
 use sendaluna_figure::svg::{LIGHT, stills};
-use sendaluna_figure::{Drawing, Showing, draw};
+use sendaluna_figure::{Drawing, Showing, draw_at};
 use sendaluna_words::Words;
 use serde_json::json;
 
@@ -86,7 +86,7 @@ fn list(speaker: &ClinicSpeaker<'_>, movements: &[&Movement]) -> Answer {
 
 fn drawing(movement: &Movement) -> Drawing {
     let showing = Showing { working: Side::Right, both: false, operated: OperatedSide::Right, limit: None };
-    draw(movement, &showing)
+    draw_at(movement, &showing, &[0.0, 1.0])
 }
 
 fn picture(words: &Words, movements: &[&Movement]) -> String {
