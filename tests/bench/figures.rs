@@ -1,4 +1,5 @@
 //! How long a figure takes, and the facts of the whole library: median and worst of many.
+#![expect(clippy::print_stdout, reason = "a bench prints its figures")]
 
 use std::hint::black_box;
 use std::time::{Duration, Instant};

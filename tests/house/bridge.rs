@@ -2,7 +2,7 @@
 //! against them. Written anew with `SENDALUNA_WRITE_DOCS=1`.
 
 use sendaluna_bedside::types::{
-    Ending, OperatedSide, PainAnswer, PainKind, Place, Position, SetBackKind, Tier,
+    Ending, OperatedSide, PainAnswer, PainKind, Part, Phase, Place, Position, SetBackKind, Side, Tier,
 };
 use sendaluna_bedside::view::{day, figure, names, past, receive, session, window};
 use sendaluna_bedside::{begin, settings};
@@ -110,6 +110,13 @@ fn names_are_those_that_are_sent() {
             .into(),
         names::SideName::decl(&config),
     );
+    sent(
+        "PhaseName",
+        [Phase::Out, Phase::Hold, Phase::Back, Phase::Pause].map(|phase| json!(phase)).into(),
+        names::PhaseName::decl(&config),
+    );
+    sent("WorkingName", Side::BOTH.map(|side| json!(side)).into(), names::WorkingName::decl(&config));
+    sent("PartName", Part::ALL.map(|part| json!(part)).into(), names::PartName::decl(&config));
     sent(
         "PositionName",
         [

@@ -1,6 +1,8 @@
 //! Prints random poses and the moments that the body model gives for them, for an outside check to
 //! compute again: one JSON list. The poses are the same every time.
 
+use std::io::Write;
+
 use sendaluna_core::body::{
     ArmAngles, LegAngles, Lying, PelvisAngles, Placed, Pose, Rests, TrunkAngles, gravity_moment_nm_per_kg,
 };
@@ -135,5 +137,5 @@ fn entry(numbers: &mut Numbers, n: usize) -> Value {
 fn main() {
     let mut numbers = Numbers(20_260_302);
     let all: Vec<Value> = (0..POSES).map(|n| entry(&mut numbers, n)).collect();
-    println!("{}", Value::from(all));
+    let _ = writeln!(std::io::stdout(), "{}", Value::from(all));
 }

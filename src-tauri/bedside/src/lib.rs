@@ -54,7 +54,7 @@ pub use home::Bedside;
 /// What the shells need of the rooms below, so that they know only this one.
 pub mod types {
     pub use sendaluna_core::Coded;
-    pub use sendaluna_core::facts::{OperatedSide, Position};
+    pub use sendaluna_core::facts::{OperatedSide, Position, Side};
     pub use sendaluna_core::gate::NotYet;
     pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId};
     pub use sendaluna_core::library::Prop;
@@ -62,6 +62,7 @@ pub mod types {
     pub use sendaluna_core::record::{By, Ending, LeaveReason, Place, SetBackKind};
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_exchange::file::SIZE_LIMIT;
+    pub use sendaluna_figure::Part;
     pub use sendaluna_store::{KeyPort, KeyringOrFile, StoreError};
     pub use sendaluna_words::{Value, Words};
     pub use sendaluna_zones::IanaZone;

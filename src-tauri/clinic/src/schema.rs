@@ -56,13 +56,13 @@ fn add_bounds(value: &mut Value) {
 fn bound_property(name: &str, property: &mut Value) {
     let bound = match name {
         "from_week" | "through_week" | "every_weeks" | "not_before_end_of_week" => Some(&bounds::WEEK),
-        "most_deg" | "over_deg" | "from_deg" | "to_deg" => Some(&bounds::DEG),
-        "most_nm_per_kg" | "nm_per_kg_per_m" => Some(&bounds::MOMENT),
+        "most_deg" | "over_deg" => Some(&bounds::DEG),
+        "most_nm_per_kg" => Some(&bounds::MOMENT),
         "ring_after_days" => Some(&bounds::AFTER_DAYS),
         "least" | "most" => Some(&bounds::REPETITIONS),
         "up_after_sessions" => Some(&bounds::SESSIONS),
         "up_effort_at_most" => Some(&bounds::EFFORT),
-        "working_percent" | "other_percent" => Some(&bounds::WEIGHT_PERCENT),
+        "working_weight_percent" | "other_weight_percent" => Some(&bounds::WEIGHT_PERCENT),
         "rest_stop_today_at" | "slow_at" | "easier_at" | "stop_exercise_at" | "stop_today_at"
         | "rise_stop_exercise" | "next_morning_rise" | "up_pain_at_most" | "down_pain_over" => {
             Some(&bounds::PAIN)

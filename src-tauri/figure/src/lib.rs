@@ -103,6 +103,25 @@ pub enum Part {
     Tick,
 }
 
+impl Part {
+    /// Every part.
+    pub const ALL: [Self; 13] = [
+        Self::Ground,
+        Self::Shadow,
+        Self::Top,
+        Self::Face,
+        Self::Line,
+        Self::Soft,
+        Self::Carried,
+        Self::Far,
+        Self::FarOperated,
+        Self::Near,
+        Self::NearOperated,
+        Self::Arc,
+        Self::Tick,
+    ];
+}
+
 /// Shapes in the making: where they are and how far away, moment by moment.
 struct Piece {
     part: Part,

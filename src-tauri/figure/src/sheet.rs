@@ -44,7 +44,7 @@ pub fn sheet(entries: &[Entry], columns: usize) -> String {
         }
         let _ = write!(
             page,
-            r#"<text x="{x}" y="{}" font-size="7.6" fill="{ink}">{}</text>"#,
+            r#"<text x="{x}" y="{}" font-size="6.4" fill="{ink}">{}</text>"#,
             y + PICTURE[1] + 13.0,
             escaped(name)
         );

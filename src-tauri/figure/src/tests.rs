@@ -26,7 +26,7 @@ fn middles(capsule: &str) -> [[f64; 2]; 2] {
 /// The middle of the circle through two points; the nearer of the two to where the other end lies for
 /// the larger ball, whose arc goes the long way round.
 fn middle_of(a: [f64; 2], b: [f64; 2], radius: f64, other: [f64; 2]) -> [f64; 2] {
-    let half = [(a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0];
+    let half = [f64::midpoint(a[0], b[0]), f64::midpoint(a[1], b[1])];
     let chord = [b[0] - a[0], b[1] - a[1]];
     let length = chord[0].hypot(chord[1]);
     let up = (radius * radius - length * length / 4.0).max(0.0).sqrt();
@@ -133,8 +133,7 @@ fn the_drawn_angle_is_the_angle_checked() {
         angles += measured;
     }
     let seen_side_on = Library::shipped().iter().filter(|m| m.place.camera == Camera::Side).count();
-    println!("{angles} angles in {movements} of {seen_side_on} movements");
-    assert!(movements == seen_side_on, "{movements} of {seen_side_on}");
+    assert_eq!(movements, seen_side_on, "{angles} angles");
 }
 
 #[test]

@@ -67,8 +67,9 @@ fn an_ankle_weight_shuts_what_passed_bare_and_a_helpers_hands_open_it() {
         let movement = Movement::new(form.clone()).expect("possible");
         let load = load_kg.map(|load_kg| Load::Weight { load_kg });
         let size = BodySize { height_cm: Some(170), mass_kg: Some(70) };
-        let (side, operated) = (ItemSide::Operated, OperatedSide::Left);
-        let manner = Manner { side, operated, load: load.as_ref(), with_brace: false, size };
+        let operated = OperatedSide::Left;
+        let manner =
+            Manner { side: ItemSide::Operated, operated, load: load.as_ref(), with_brace: false, size };
         breaks(&rule, &Performed::new(&movement, &manner))
     };
     let form = |id: &str| library.get(&MovementId::new(id).expect("an id")).expect("ships").form().clone();
@@ -91,8 +92,8 @@ fn an_unknown_height_is_judged_by_the_tallest() {
         let id = MovementId::new("straight-leg-raise").expect("an id");
         let movement = library.get(&id).expect("ships");
         let size = BodySize { height_cm, mass_kg: Some(70) };
-        let (side, operated) = (ItemSide::Operated, OperatedSide::Left);
-        let manner = Manner { side, operated, load: None, with_brace: false, size };
+        let operated = OperatedSide::Left;
+        let manner = Manner { side: ItemSide::Operated, operated, load: None, with_brace: false, size };
         let done = Performed::new(movement, &manner);
         done.moments.iter().filter(|m| m.joint == Joint::Hip).map(|m| m.nm_per_kg).fold(0.0, f64::max)
     };
