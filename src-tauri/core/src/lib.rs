@@ -24,6 +24,7 @@ pub mod facts;
 pub mod gate;
 pub mod ids;
 pub mod library;
+pub mod measure;
 pub mod plan;
 pub mod precaution;
 pub mod problem;

@@ -126,6 +126,14 @@ pub enum Amount {
 }
 
 impl Amount {
+    /// How many repetitions, breaths, minutes or steps are enough.
+    pub fn least(self) -> u16 {
+        match self {
+            Self::Repetitions { least, .. } => least,
+            other => other.most(),
+        }
+    }
+
     /// How many repetitions, breaths, minutes or steps at most.
     pub fn most(self) -> u16 {
         match self {

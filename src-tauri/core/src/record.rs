@@ -11,7 +11,7 @@ mod event;
 mod state;
 
 pub use event::{
-    Body, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind, SetRecord,
+    Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind, SetRecord,
 };
 pub use state::{ItemDay, SessionRecord, State};
 

@@ -181,6 +181,25 @@ pub enum SetBackKind {
     MarkedSign,
 }
 
+/// Who wants a break.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum BreakWhy {
+    /// The patient.
+    #[default]
+    Own,
+    /// The clinic ordered it: nothing is due.
+    Clinic,
+    /// Days in hospital: nothing is due.
+    Hospital,
+}
+
+impl BreakWhy {
+    fn is_own(&self) -> bool {
+        *self == Self::Own
+    }
+}
+
 /// Done or not done, without a figure.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -338,6 +357,9 @@ pub enum Body {
         from: NaiveDate,
         /// Last day, included.
         through: NaiveDate,
+        /// Who wants it.
+        #[serde(default, skip_serializing_if = "BreakWhy::is_own")]
+        why: BreakWhy,
         /// Why, in the patient's words.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         words: Option<String>,
