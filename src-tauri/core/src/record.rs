@@ -11,7 +11,8 @@ mod event;
 mod state;
 
 pub use event::{
-    Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind, SetRecord,
+    Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind,
+    SetRecord,
 };
 pub use state::{ItemDay, SessionRecord, State};
 

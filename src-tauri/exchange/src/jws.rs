@@ -24,6 +24,8 @@ pub enum PartKind {
     Precautions,
     /// The plan.
     Plan,
+    /// A report, by the patient's device.
+    Report,
 }
 
 impl PartKind {
@@ -33,6 +35,7 @@ impl PartKind {
             Self::Signers => "sendaluna-signers",
             Self::Precautions => "sendaluna-precautions",
             Self::Plan => "sendaluna-plan",
+            Self::Report => "sendaluna-report",
         }
     }
 }

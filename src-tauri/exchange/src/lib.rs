@@ -13,13 +13,17 @@
 //! | [`signers`] | who may sign what? |
 //! | [`letter`] | is this the clinic on the letter? |
 //! | [`receive`] | may this plan be taken in, given what is held? |
+//! | [`device`] | who kept this record? |
+//! | [`report`] | what goes back to the clinic, and does it hold? |
 //! | [`refusal`] | if not, why? |
 
+pub mod device;
 pub mod file;
 pub mod jws;
 pub mod key;
 pub mod letter;
 pub mod receive;
 pub mod refusal;
+pub mod report;
 pub mod scan;
 pub mod signers;

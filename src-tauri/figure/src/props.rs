@@ -1,7 +1,7 @@
 //! What is held, worn, leaned on or put under: rail, table, wall, step, roll, band, strap, stick.
 
 use glam::DVec3;
-use sendaluna_core::facts::{Limb, Position, Side};
+use sendaluna_core::facts::{Limb, Motion, Position, Side};
 use sendaluna_core::library::{Camera, Course, Moment, Prop};
 
 use crate::camera::{View, on_paper};
@@ -131,22 +131,18 @@ impl Props<'_> {
         Piece::still(Part::Top, BEHIND - 0.2, Path::closed(&corners.map(|at| self.view.point(at))))
     }
 
-    /// A wall at the working forearm's outer side.
+    /// A wall at the working forearm's outer side, or the frame of a door at its inner side.
     fn wall(&self) -> Vec<Piece> {
         let side = self.course.working();
-        let out = if side == Side::Right { 1.0 } else { -1.0 };
-        let inward = self
-            .course
-            .form()
-            .efforts
-            .iter()
-            .any(|effort| effort.motion == sendaluna_core::facts::Motion::InternalRotation);
+        let inward =
+            self.course.form().efforts.iter().any(|effort| effort.motion == Motion::InternalRotation);
+        let towards = if (side == Side::Right) == inward { -1.0 } else { 1.0 };
         let wrist = self.start().placed.arm(side).wrist;
-        let z = wrist.z + out * if inward { -0.03 } else { 0.03 };
-        let (low, high) =
-            (DVec3::new(wrist.x - 0.06, 0.0, z), DVec3::new(wrist.x + 0.10, wrist.y + 0.30, z + out * 0.05));
+        let near = wrist + DVec3::new(-0.05, 0.0, towards * 0.032);
+        let far = near + DVec3::new(if inward { 0.08 } else { 0.16 }, 0.30, towards * 0.045);
         let mut pieces = Vec::new();
-        add_box(&mut pieces, self.view, low.min(high), low.max(high), if inward { BEFORE } else { BEHIND });
+        let depth = if inward { BEFORE } else { BEHIND };
+        add_box(&mut pieces, self.view, near.min(far).with_y(0.0), near.max(far), depth);
         pieces
     }
 

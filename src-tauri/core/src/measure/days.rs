@@ -188,7 +188,11 @@ impl Look<'_> {
     fn put_done(&self, plan: Option<&Plan>, items: &mut Vec<(ItemId, Portion)>) {
         for session in self.sessions() {
             for (record, how) in &session.sets {
-                let how = if session.ending.is_some() && !session.confirmed { How::CountedNotConfirmed } else { *how };
+                let how = if session.ending.is_some() && !session.confirmed {
+                    How::CountedNotConfirmed
+                } else {
+                    *how
+                };
                 portion(items, &record.set.item).put(part(record.done, record.of), how);
             }
         }
@@ -294,7 +298,13 @@ pub(super) fn weeks(measured: &Measured<'_>, days: &[DayMeasure]) -> Vec<WeekMea
     let runs = days.chunk_by(|a, b| week(a) == week(b));
     runs.map(|run| {
         let (all, without_breaks) = overall(run);
-        WeekMeasure { week: week(&run[0]), from: run[0].day, through: run[run.len() - 1].day, all, without_breaks }
+        WeekMeasure {
+            week: week(&run[0]),
+            from: run[0].day,
+            through: run[run.len() - 1].day,
+            all,
+            without_breaks,
+        }
     })
     .collect()
 }
@@ -312,7 +322,8 @@ pub(super) fn items(measured: &Measured<'_>, days: &[DayMeasure]) -> Vec<ItemMea
         }
     }
     let mut items: Vec<ItemMeasure> = sums.into_values().collect();
-    let order = |id: &ItemId| last_plan_with(measured.periods, id).and_then(|plan| plan.item(id)).map(|i| i.order);
+    let order =
+        |id: &ItemId| last_plan_with(measured.periods, id).and_then(|plan| plan.item(id)).map(|i| i.order);
     items.sort_by_key(|measure| order(&measure.item));
     items
 }
@@ -334,7 +345,9 @@ impl ItemMeasure {
             let of_span = |day: NaiveDate| first_and_last.is_some_and(|(a, b)| within(day, a, b));
             let on = event.stamp.day();
             match &event.body {
-                Body::ItemLeft { item: of, reason, .. } if of == item && of_span(on) => measure.leave(*reason),
+                Body::ItemLeft { item: of, reason, .. } if of == item && of_span(on) => {
+                    measure.leave(*reason);
+                }
                 Body::ItemEasier { item: of, .. } if of == item && of_span(on) => measure.easier += 1,
                 Body::DoneByHand { item: of, day, against_gate: true, .. } if of == item && of_span(*day) => {
                     measure.against_gate += 1;

@@ -119,9 +119,10 @@ impl FlagRule {
             | Self::Fall
             | Self::Readmission
             | Self::AgainstGate { .. } => FlagGroup::RingToday,
-            Self::RisingPain { .. } | Self::Skipped { .. } | Self::Overdone { .. } | Self::LiftIgnored { .. } => {
-                FlagGroup::TalkAbout
-            }
+            Self::RisingPain { .. }
+            | Self::Skipped { .. }
+            | Self::Overdone { .. }
+            | Self::LiftIgnored { .. } => FlagGroup::TalkAbout,
             Self::Clock { .. } | Self::ChainBroken { .. } => FlagGroup::TheFile,
         }
     }
@@ -180,9 +181,8 @@ fn of_event(event: &Event) -> Vec<(NaiveDate, FlagRule)> {
             vec![(*day, FlagRule::AgainstGate { item: item.clone() })]
         }
         Body::PlanReceived { lifts_ignored, .. } => {
-            let ignored = |precaution: &PrecautionId| {
-                (on, FlagRule::LiftIgnored { precaution: precaution.clone() })
-            };
+            let ignored =
+                |precaution: &PrecautionId| (on, FlagRule::LiftIgnored { precaution: precaution.clone() });
             lifts_ignored.iter().map(ignored).collect()
         }
         Body::DateConfirmed { jump_s, .. } => vec![(on, FlagRule::Clock { jump_s: *jump_s })],

@@ -2,9 +2,7 @@ use super::*;
 use crate::digest::Digest;
 use crate::ids::SessionId;
 use crate::plan::doc::Tier;
-use crate::record::{
-    Body, BreakWhy, By, Ending, How, Moment, Pain, SetBackKind, SetRecord, Stamp, genesis,
-};
+use crate::record::{Body, BreakWhy, By, Ending, How, Moment, Pain, SetBackKind, SetRecord, Stamp, genesis};
 use crate::sample::{self, date, precaution, statement, through};
 use crate::session::{PainAnswer, SetId, SidesAtOnce};
 use chrono::{DateTime, Days, Utc};
@@ -44,7 +42,8 @@ impl Diary {
     }
 
     fn pain(&mut self, day: &str, moment: Moment, level: u8, answer: PainAnswer) -> &mut Self {
-        let pain = Pain { moment, level: Some(level), distress: None, kind: None, place: None, item: None, answer };
+        let pain =
+            Pain { moment, level: Some(level), distress: None, kind: None, place: None, item: None, answer };
         self.add(day, Body::PainAnswered { session: None, pain })
     }
 
@@ -125,9 +124,12 @@ fn overdoing_one_day_hides_nothing_of_another() {
 #[test]
 fn what_the_pain_rule_ended_is_told_apart_from_what_was_left() {
     let mut diary = Diary::default();
-    diary
-        .session("2026-03-02", "slide", &[(4, 10)], Ending::StoppedAsTold)
-        .session("2026-03-03", "slide", &[(4, 10)], Ending::Part);
+    diary.session("2026-03-02", "slide", &[(4, 10)], Ending::StoppedAsTold).session(
+        "2026-03-03",
+        "slide",
+        &[(4, 10)],
+        Ending::Part,
+    );
     let all = of(&[slide_only("2026-03-02", 3)], &diary, "2026-03-02", "2026-03-04").overall;
     assert_eq!((all.days_due, all.stopped_as_told, all.part, all.no_record), (3, 1, 1, 1));
 }
@@ -146,7 +148,11 @@ fn nobody_answered_is_a_column_of_its_own() {
 #[test]
 fn breaks_are_told_both_ways_and_late_ones_apart() {
     let mut diary = Diary::default();
-    diary.own_break("2026-03-03", "2026-03-03", "2026-03-04").own_break("2026-03-07", "2026-03-06", "2026-03-07");
+    diary.own_break("2026-03-03", "2026-03-03", "2026-03-04").own_break(
+        "2026-03-07",
+        "2026-03-06",
+        "2026-03-07",
+    );
     let measures = of(&[slide_only("2026-03-02", 3)], &diary, "2026-03-02", "2026-03-08");
     assert_eq!((measures.overall.days_due, measures.without_breaks.days_due), (7, 3));
     assert_eq!(measures.late_break_days, 2, "two of the four were declared after they began");
@@ -175,7 +181,8 @@ fn gated_items_and_days_before_the_plan_are_not_due() {
     let mut period = slide_only("2026-03-04", 3);
     period.standing = Standing::of(&[statement(vec![gate])]);
     let measures = of(&[period], &Diary::default(), "2026-03-02", "2026-03-07");
-    let due: Vec<u32> = measures.days.iter().map(|d| d.items.iter().map(|(_, p)| p.prescribed).sum()).collect();
+    let due: Vec<u32> =
+        measures.days.iter().map(|d| d.items.iter().map(|(_, p)| p.prescribed).sum()).collect();
     assert_eq!(due, [0, 0, 0, 0, 6, 6]);
 }
 
@@ -201,8 +208,18 @@ fn pain_is_a_median_with_its_range_and_a_change_only_past_two_points() {
     assert!(close(week.median, 3.0) && (week.least, week.most, week.answers) == (2, 6, 3));
     assert!(close(measures.feeling.change.expect("both ends"), 2.0));
     assert!(!measures.feeling.rises(), "two points are not past two points");
-    diary.pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn).pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn);
-    diary.pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn).pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn);
+    diary.pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn).pain(
+        "2026-03-18",
+        Moment::Before,
+        7,
+        PainAnswer::GoOn,
+    );
+    diary.pain("2026-03-18", Moment::Before, 7, PainAnswer::GoOn).pain(
+        "2026-03-18",
+        Moment::Before,
+        7,
+        PainAnswer::GoOn,
+    );
     let measures = of(&periods, &diary, "2026-03-02", "2026-03-18");
     assert!(measures.feeling.rises());
     assert!(measures.flags.iter().any(|flag| matches!(flag.rule, FlagRule::RisingPain { .. })));

@@ -28,9 +28,9 @@ pub fn theil_sen(points: &[(f64, f64)]) -> Option<Trend> {
     #[expect(clippy::cast_precision_loss, reason = "far below 2^53")]
     let count = slopes.len() as f64;
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the list")]
-    let at = |index: f64| index.clamp(0.0, last as f64) as usize;
-    let upper = at(((count + Z * spread) / 2.0).round_ties_even());
-    let lower = at(((count - Z * spread) / 2.0).round_ties_even() - 1.0);
+    let at = |index: f64| (index.max(0.0) as usize).min(last);
+    let upper = at(f64::midpoint(count, Z * spread).round_ties_even());
+    let lower = at(f64::midpoint(count, -Z * spread).round_ties_even() - 1.0);
     Some(Trend { slope: median(&slopes)?, low: slopes[lower], high: slopes[upper], points: points.len() })
 }
 

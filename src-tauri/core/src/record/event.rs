@@ -195,6 +195,7 @@ pub enum BreakWhy {
 }
 
 impl BreakWhy {
+    #[expect(clippy::trivially_copy_pass_by_ref, reason = "serde asks for a reference")]
     fn is_own(&self) -> bool {
         *self == Self::Own
     }
