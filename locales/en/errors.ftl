@@ -187,3 +187,36 @@ do-another-day = Begin today's session when you are ready.
 
 err-clinic-unknown-movement = There is no movement { $id } in the library. Nothing was written.
 do-clinic-unknown-movement = List the movements with the command library.
+
+err-report-not-unsealed = The report does not open with this key. Nothing was changed.
+do-report-not-unsealed = Check that the key is the one that reports are sealed to in your signers list.
+
+err-report-not-ours = This is no report of Sendaluna.
+do-report-not-ours = Ask for the sealed file that the patient’s program made.
+
+err-report-newer-format = This report needs a newer Sendaluna.
+do-report-newer-format = Update the program, and open it again.
+
+err-report-altered = The report was damaged or altered: its signature does not fit.
+do-report-altered = Ask the patient for the file again. Use none of its figures.
+
+err-report-clinic-other = The report was made for another clinic.
+do-report-clinic-other = Ask the patient which clinic it is for.
+
+err-report-ground = A plan or a statement in the report does not hold ({ $code }).
+do-report-ground = Ask the patient for the file again. Use none of its figures.
+
+err-report-chain-broken = The record in the report does not follow from event { $seq } on.
+do-report-chain-broken = Ask the patient for the file again. Use none of its figures.
+
+err-report-plan-missing = A plan that the record names is not in the report.
+do-report-plan-missing = Ask the patient for the file again.
+
+err-no-days = There are no days to hand back: they end before they begin, or before there was a plan.
+do-no-days = Choose an earlier first day.
+
+err-not-sealed = Your clinic’s file names no place that a report can be sealed to. Nothing was written.
+do-not-sealed = Ring your clinic, and ask for a new plan file.
+
+err-file-not-written = { $path } could not be written: { $what }. Nothing else was changed.
+do-file-not-written = Choose another folder.

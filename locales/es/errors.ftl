@@ -187,3 +187,36 @@ do-another-day = Empiece la sesión de hoy cuando pueda.
 
 err-clinic-unknown-movement = No hay ningún movimiento { $id } en la biblioteca. No se ha escrito nada.
 do-clinic-unknown-movement = Vea los movimientos con la orden library.
+
+err-report-not-unsealed = El informe no se abre con esta clave. No se ha cambiado nada.
+do-report-not-unsealed = Compruebe que la clave es la que recibe los informes en su lista de firmantes.
+
+err-report-not-ours = Esto no es un informe de Sendaluna.
+do-report-not-ours = Pida el archivo cerrado que hizo el programa del paciente.
+
+err-report-newer-format = Este informe necesita un Sendaluna más nuevo.
+do-report-newer-format = Actualice el programa y ábralo de nuevo.
+
+err-report-altered = El informe está dañado o alterado: su firma no concuerda.
+do-report-altered = Pida el archivo de nuevo al paciente. No use ninguna de sus cifras.
+
+err-report-clinic-other = El informe se hizo para otra clínica.
+do-report-clinic-other = Pregunte al paciente para qué clínica es.
+
+err-report-ground = Un plan o una declaración del informe no es válido ({ $code }).
+do-report-ground = Pida el archivo de nuevo al paciente. No use ninguna de sus cifras.
+
+err-report-chain-broken = El registro del informe no se sigue desde el suceso { $seq }.
+do-report-chain-broken = Pida el archivo de nuevo al paciente. No use ninguna de sus cifras.
+
+err-report-plan-missing = Un plan que el registro nombra no está en el informe.
+do-report-plan-missing = Pida el archivo de nuevo al paciente.
+
+err-no-days = No hay días que entregar: terminan antes de empezar, o antes de que hubiera un plan.
+do-no-days = Elija un primer día anterior.
+
+err-not-sealed = El archivo de su clínica no dice para quién se puede cerrar un informe. No se ha guardado nada.
+do-not-sealed = Llame a su clínica y pida un nuevo archivo de plan.
+
+err-file-not-written = No se pudo guardar { $path }: { $what }. No se ha cambiado nada más.
+do-file-not-written = Elija otra carpeta.

@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::Parser;
+use sendaluna_bedside::hand_back::Wishes;
 use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Value, Words};
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
@@ -13,7 +14,7 @@ use serde_json::json;
 
 use crate::args::{Cli, Command};
 use crate::clock::DeviceClock;
-use crate::{receive, session, today, window};
+use crate::{hand_back, receive, session, today, window};
 
 /// What a command works with.
 pub struct Desk {
@@ -38,6 +39,13 @@ pub enum Trouble {
         /// What the system said.
         what: String,
     },
+    /// A file could not be written.
+    FileNotWritten {
+        /// Which.
+        path: String,
+        /// What the system said.
+        what: String,
+    },
     /// The patient says that it is not their plan.
     NotYours,
     /// A question was not answered, and there is nobody to ask.
@@ -55,6 +63,7 @@ impl Coded for Trouble {
         match self {
             Self::Bedside(error) => error.code(),
             Self::File { .. } => "file-not-read",
+            Self::FileNotWritten { .. } => "file-not-written",
             Self::NotYours => "not-yours",
             Self::NotAnswered(_) => "not-answered",
         }
@@ -62,7 +71,9 @@ impl Coded for Trouble {
     fn args(&self) -> Vec<(&'static str, String)> {
         match self {
             Self::Bedside(error) => error.args(),
-            Self::File { path, what } => vec![("path", path.clone()), ("what", what.clone())],
+            Self::File { path, what } | Self::FileNotWritten { path, what } => {
+                vec![("path", path.clone()), ("what", what.clone())]
+            }
             Self::NotYours => Vec::new(),
             Self::NotAnswered(option) => vec![("option", (*option).to_string())],
         }
@@ -117,7 +128,9 @@ pub fn run() -> ExitCode {
         Err(trouble) => {
             report(&desk, &trouble);
             ExitCode::from(match trouble {
-                Trouble::Bedside(BedsideError::Store(_)) | Trouble::File { .. } => 3,
+                Trouble::Bedside(BedsideError::Store(_))
+                | Trouble::File { .. }
+                | Trouble::FileNotWritten { .. } => 3,
                 _ => 1,
             })
         }
@@ -159,6 +172,9 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::StopItem { item, undo } => today::stop_item(desk, &item, undo),
         Command::SetBack { what } => today::set_back(desk, what),
         Command::Spoke => today::spoke(desk),
+        Command::HandBack { out, from, without_words, ask } => {
+            hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })
+        }
         Command::Settings { language, awake } => today::settings(desk, language.as_deref(), awake),
     }
 }

@@ -115,6 +115,22 @@ pub enum Command {
     },
     /// "I have spoken to the clinic", after a stop that said to ring.
     Spoke,
+    /// Make what goes back to the clinic: a sealed file that only the clinic opens, and your record as a
+    /// table.
+    HandBack {
+        /// The folder to write to.
+        #[arg(long)]
+        out: PathBuf,
+        /// First day, as 2026-05-25; else the day of your first plan.
+        #[arg(long)]
+        from: Option<NaiveDate>,
+        /// Keep your own words back.
+        #[arg(long)]
+        without_words: bool,
+        /// What you want to ask at your visit.
+        #[arg(long)]
+        ask: Option<String>,
+    },
     /// Show or change settings.
     Settings {
         /// The language.

@@ -4,6 +4,7 @@
 mod answer;
 mod args;
 pub mod clock;
+mod hand_back;
 mod hands;
 pub mod leader;
 mod led;

@@ -41,9 +41,10 @@ fn generated_parts_are_current() {
 fn every_code_is_in_a_table() {
     let text = developers();
     let (refusals, stores, bedside) = (Refusal::all(), StoreError::all(), BedsideError::all());
-    let clinic = ClinicError::all();
+    let (clinic, reports) = (ClinicError::all(), sendaluna_exchange::report::ReportFault::all());
     let refusals = refusals.iter().map(Coded::code).chain(stores.iter().map(Coded::code));
     let others = bedside.iter().map(Coded::code).chain(clinic.iter().map(Coded::code));
+    let others = others.chain(reports.iter().map(Coded::code));
     for code in refusals.chain(others).chain(KeyError::ALL.iter().map(Coded::code)) {
         assert!(text.contains(&format!("| `{code}` |")), "{code}");
     }

@@ -89,6 +89,8 @@ fn codes() -> BTreeSet<String> {
     all.extend(stores.iter().map(|e| e as &dyn Coded));
     all.extend(bedside.iter().map(|e| e as &dyn Coded));
     all.extend(clinic.iter().map(|e| e as &dyn Coded));
+    let reports = sendaluna_exchange::report::ReportFault::all();
+    all.extend(reports.iter().map(|e| e as &dyn Coded));
     all.extend(sendaluna_authority::KeyError::ALL.iter().map(|e| e as &dyn Coded));
     all.into_iter().map(|e| e.code().to_string()).collect()
 }
@@ -96,8 +98,12 @@ fn codes() -> BTreeSet<String> {
 /// Ids that are made from codes, movements, joints and motions.
 fn made_ids() -> BTreeSet<String> {
     let mut ids = BTreeSet::new();
-    for code in codes().into_iter().chain(["file-not-read".into(), "not-answered".into(), "not-yours".into()])
-    {
+    for code in codes().into_iter().chain([
+        "file-not-read".into(),
+        "file-not-written".into(),
+        "not-answered".into(),
+        "not-yours".into(),
+    ]) {
         ids.insert(format!("err-{code}"));
         ids.insert(format!("do-{code}"));
         // What it is in the terminal, where that differs.
@@ -112,6 +118,11 @@ fn made_ids() -> BTreeSet<String> {
     }
     ids.extend(["active", "isometric", "assisted", "passive"].map(|name| format!("drive-{name}")));
     ids.extend(["low", "knee", "high"].map(|name| format!("seat-{name}")));
+    ids.extend(sendaluna_core::measure::FlagRule::CODES.iter().map(|code| format!("flag-{code}")));
+    ids.extend(sendaluna_clinic::report::Remark::CODES.iter().map(|code| format!("report-{code}")));
+    ids.extend(
+        ["not-due", "whole", "part", "stopped-as-told", "no-record"].map(|mark| format!("mark-{mark}")),
+    );
     ids.extend(Cause::CODES.iter().map(|code| format!("reason-{code}")));
     for name in ["hip", "knee", "ankle", "shoulder", "elbow", "trunk"] {
         ids.insert(format!("joint-{name}"));

@@ -25,6 +25,8 @@ pub struct World {
     pub surgeon: SecretKey,
     /// The therapist's key.
     pub therapist: SecretKey,
+    /// The key that opens reports.
+    pub reports: ReportKey,
     /// The signers list.
     pub signers: SignersDoc,
     /// The surgeon's statement.
@@ -44,6 +46,7 @@ impl World {
     pub fn new() -> Self {
         let key = || SecretKey::generate().expect("randomness");
         let (clinic, surgeon, therapist) = (key(), key(), key());
+        let reports = ReportKey::generate();
         let signer = |id: &str, key: &SecretKey, rights: Vec<Right>| Signer {
             id: sendaluna_core::ids::SignerId::new(id).expect("an id"),
             name: format!("A {id}"),
@@ -64,7 +67,7 @@ impl World {
                 signer("surgeon", &surgeon, vec![Right::SetPrecautions, Right::LiftPrecautions]),
                 signer("therapist", &therapist, vec![Right::WritePlans]),
             ],
-            reports_to: ReportKey::generate().recipient(),
+            reports_to: reports.recipient(),
         };
         let statement = serde_json::from_value(statement()).expect("the form");
         let mut plan: PlanDoc = serde_json::from_value(plan()).expect("the form");
@@ -72,7 +75,7 @@ impl World {
         for item in &mut plan.items {
             item.facts = library.get(&item.movement).map(sendaluna_core::library::Movement::digest);
         }
-        Self { clinic, surgeon, therapist, signers, statement, plan }
+        Self { clinic, surgeon, therapist, reports, signers, statement, plan }
     }
 
     /// Another plan of the same clinic.

@@ -137,6 +137,11 @@ impl ReportKey {
         let secret = open(&Purpose::Reports, file, passphrase)?;
         secret.parse().map(Self).map_err(|_| KeyError::NotAKeyFile)
     }
+
+    /// Opens what was sealed to it; `None` if it was sealed to another key, or is damaged.
+    pub fn unseal(&self, sealed: &[u8]) -> Option<Vec<u8>> {
+        age::decrypt(&self.0, sealed).ok()
+    }
 }
 
 fn seal(purpose: Purpose, secret: &str, passphrase: &str) -> Result<String, KeyError> {

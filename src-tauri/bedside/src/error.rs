@@ -66,6 +66,10 @@ pub enum BedsideError {
     WakingHours,
     /// There is no such warning sign in the plan.
     NoSuchSign(String),
+    /// The days to hand back end before they begin, or before there was a plan.
+    NoDays,
+    /// The clinic's list names no place that reports can be sealed to.
+    NotSealed,
     /// That language does not ship.
     NoSuchLanguage(String),
 }
@@ -100,6 +104,8 @@ impl BedsideError {
             Self::FigureOutOfRange,
             Self::WakingHours,
             Self::NoSuchSign(String::new()),
+            Self::NoDays,
+            Self::NotSealed,
             Self::NoSuchLanguage(String::new()),
         ]
     }
@@ -137,6 +143,8 @@ impl Coded for BedsideError {
             Self::MustRing(Tier::Emergency) => "must-ring-emergency",
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
+            Self::NoDays => "no-days",
+            Self::NotSealed => "not-sealed",
             Self::SessionUnderWay => "session-under-way",
             Self::AnotherDay => "another-day",
             Self::NoFile => "no-file",

@@ -21,6 +21,7 @@
 //! | [`guide`] | what happens now in the session? |
 //! | [`figure`] | how does somebody look who does this exercise? |
 //! | [`hand`] | what was done without the program? |
+//! | [`hand_back`] | what goes back to the clinic? |
 //! | [`settings`] | how does the patient want it? |
 //! | [`summary`] | what does an offered plan say? |
 //! | [`say`] | how is it said? |
@@ -33,6 +34,7 @@ pub mod error;
 pub mod figure;
 pub mod guide;
 pub mod hand;
+pub mod hand_back;
 pub mod home;
 pub mod intake;
 pub mod lead;

@@ -18,6 +18,7 @@ use zeroize::Zeroizing;
 
 mod args;
 mod library;
+mod report;
 
 use args::{
     Cli, Command, GroundArgs, Key, KeyCommand, KeyUse, Passphrase, PersonCommand, PlanCommand,
@@ -132,6 +133,7 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             }
             Ok(answer)
         }
+        Command::Report(command) => report::answer(words, speaker, command),
         Command::Library(args) => library::answer(words, speaker, args),
         Command::Plan(PlanCommand::Sign { source, ground, key, out }) => {
             let doc = read_plan(source)?;

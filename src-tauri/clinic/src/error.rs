@@ -4,6 +4,7 @@ use sendaluna_authority::KeyError;
 use sendaluna_core::Coded;
 use sendaluna_core::problem::Problem;
 use sendaluna_exchange::refusal::Refusal;
+use sendaluna_exchange::report::ReportFault;
 
 use crate::check::CheckReport;
 
@@ -44,6 +45,10 @@ pub enum ClinicError {
     EpisodeUnknown(String),
     /// The library has no such movement.
     UnknownMovement(String),
+    /// A report does not open with this key.
+    NotUnsealed,
+    /// A report that cannot be read.
+    Report(ReportFault),
     /// No passphrase was given, and there is no terminal to ask at.
     NoPassphrase,
 }
@@ -62,6 +67,7 @@ impl ClinicError {
             Self::NoRight(text()),
             Self::EpisodeUnknown(text()),
             Self::UnknownMovement(text()),
+            Self::NotUnsealed,
             Self::NoPassphrase,
         ]
     }
@@ -77,6 +83,8 @@ impl ClinicError {
             | Self::NoRight(_)
             | Self::EpisodeUnknown(_)
             | Self::UnknownMovement(_)
+            | Self::NotUnsealed
+            | Self::Report(_)
             | Self::Source { .. } => 1,
             Self::File { .. } | Self::Key(_) | Self::NoPassphrase => 3,
         }
@@ -95,6 +103,12 @@ impl From<Refusal> for ClinicError {
     }
 }
 
+impl From<ReportFault> for ClinicError {
+    fn from(fault: ReportFault) -> Self {
+        Self::Report(fault)
+    }
+}
+
 impl Coded for ClinicError {
     fn code(&self) -> &'static str {
         match self {
@@ -109,6 +123,8 @@ impl Coded for ClinicError {
             Self::NoRight(_) => "clinic-no-right",
             Self::EpisodeUnknown(_) => "clinic-episode-unknown",
             Self::UnknownMovement(_) => "clinic-unknown-movement",
+            Self::NotUnsealed => "report-not-unsealed",
+            Self::Report(fault) => fault.code(),
             Self::NoPassphrase => "clinic-no-passphrase",
         }
     }
@@ -122,6 +138,7 @@ impl Coded for ClinicError {
             Self::Problems(problems) => vec![("n", problems.len().to_string())],
             Self::Contradictions(report) => vec![("n", report.walk.contradictions.len().to_string())],
             Self::Refused(refusal) => refusal.args(),
+            Self::Report(fault) => fault.args(),
             Self::NoRight(who) => vec![("who", who.clone())],
             Self::EpisodeUnknown(id) | Self::UnknownMovement(id) => vec![("id", id.clone())],
             _ => Vec::new(),

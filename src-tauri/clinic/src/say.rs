@@ -15,6 +15,9 @@ use crate::check::CheckReport;
 use crate::error::ClinicError;
 
 mod numbers;
+mod report;
+
+pub use report::ReportView;
 
 /// The check, as a program reads it and as people do.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -5,11 +5,13 @@ use std::path::Path;
 use rusqlite::Connection;
 
 use crate::error::StoreError;
-use crate::tables::{events, pin, plans, settings, signers, statements};
+use crate::tables::{device, events, pin, plans, reports, settings, signers, statements};
 
 /// Every migration, oldest first. The file's `user_version` counts those that have run.
-pub const ALL: &[&[&str]] =
-    &[&[pin::CREATE, signers::CREATE, statements::CREATE, plans::CREATE, events::CREATE, settings::CREATE]];
+pub const ALL: &[&[&str]] = &[
+    &[pin::CREATE, signers::CREATE, statements::CREATE, plans::CREATE, events::CREATE, settings::CREATE],
+    &[device::CREATE, reports::CREATE],
+];
 
 /// How many migrations a file has been through.
 pub fn version(db: &Connection) -> Result<usize, StoreError> {

@@ -4,13 +4,16 @@ use std::fs::{File, OpenOptions, TryLockError};
 use std::io::Write;
 use std::path::Path;
 
+use chrono::{DateTime, Utc};
 use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
+use sendaluna_core::digest::Digest;
 use sendaluna_core::record::{Body, By, Event, Stamp, read_chain};
+use zeroize::Zeroizing;
 
 use crate::error::StoreError;
 use crate::key::{Key, KeyPort};
 use crate::migrations;
-use crate::tables::{events, pin, plans, settings, signers, statements};
+use crate::tables::{device, events, pin, plans, reports, settings, signers, statements};
 
 const DATABASE: &str = "record.sqlite";
 const LOCK: &str = "record.lock";
@@ -112,6 +115,16 @@ impl Store {
         Ok(events)
     }
 
+    /// The seed of the device's key; `None` until the first report.
+    pub fn device_seed(&self) -> Result<Option<Zeroizing<[u8; 32]>>, StoreError> {
+        device::seed(&self.db)
+    }
+
+    /// The head of the record in the last report.
+    pub fn last_reported_head(&self) -> Result<Option<Digest>, StoreError> {
+        reports::last_head(&self.db)
+    }
+
     /// A setting, as JSON.
     pub fn setting(&self, name: &str) -> Result<Option<String>, StoreError> {
         settings::get(&self.db, name)
@@ -167,6 +180,16 @@ impl Writer<'_> {
     /// Appends an event to the chain.
     pub fn append(&self, stamp: Stamp, by: By, body: Body) -> Result<Event, StoreError> {
         events::append(&self.tx, stamp, by, body)
+    }
+
+    /// Keeps the seed of the device's key; the first one stays.
+    pub fn device_seed(&self, seed: &Zeroizing<[u8; 32]>) -> Result<(), StoreError> {
+        device::put(&self.tx, seed)
+    }
+
+    /// Notes that a report was made, and where the record stood.
+    pub fn report(&self, made_at: DateTime<Utc>, head: Digest) -> Result<(), StoreError> {
+        reports::put(&self.tx, &made_at.to_rfc3339(), head)
     }
 
     /// Keeps a setting, as JSON.

@@ -1,8 +1,10 @@
 //! One file per table: its migration, its row, its queries. All SQL is static.
 
+pub mod device;
 pub mod events;
 pub mod pin;
 pub mod plans;
+pub mod reports;
 pub mod settings;
 pub mod signers;
 pub mod statements;

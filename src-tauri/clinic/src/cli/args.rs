@@ -47,6 +47,9 @@ pub(super) enum Command {
     /// Plans.
     #[command(subcommand)]
     Plan(PlanCommand),
+    /// Patients' reports.
+    #[command(subcommand)]
+    Report(ReportCommand),
     /// The movements that ship, with what they ask of the body.
     Library(LibraryArgs),
     /// Prints the JSON Schema of a source, or its field table.
@@ -146,6 +149,23 @@ pub(super) enum PlanCommand {
     Show {
         /// The plan file.
         file: PathBuf,
+    },
+}
+
+#[derive(Subcommand)]
+pub(super) enum ReportCommand {
+    /// Opens a sealed report, verifies it, works out every figure again, and says what matters.
+    Open {
+        /// The sealed file.
+        file: PathBuf,
+        #[command(flatten)]
+        key: Key,
+        /// The clinic's signed signers list: says whether the plans in it are this clinic's.
+        #[arg(long)]
+        signers: Option<PathBuf>,
+        /// Earlier reports of the same person: says whether this one goes on from them.
+        #[arg(long, num_args = 1..)]
+        before: Vec<PathBuf>,
     },
 }
 

@@ -1,0 +1,50 @@
+### El informe de un paciente, en la clínica y cuando se hace.
+
+hand-back-days = Días completos: { $whole } de { $due } en los que tocaba algo.
+hand-back-files = Guardado en { $folder }: { $sealed }, que solo abre su clínica, y { $table }, su registro como tabla.
+hand-back-words = { $n ->
+    [0] No contiene ninguna palabra suya.
+    [one] Contiene palabras suyas una vez.
+   *[other] Contiene palabras suyas { $n } veces.
+}
+hand-back-only-clinic = No se ha enviado nada. Entregue el archivo cerrado a su clínica en su visita. Antes no lo ve nadie en la clínica. Si algo va mal ahora, llámeles.
+
+report-title = { $called }, del { $from } al { $through }
+report-vouched-for = Comprobado: la firma, el registro y todas las cifras son correctos.
+report-not-vouched-for = No es de fiar tal como está:
+report-figures-differ = Sus cifras no se deducen de su registro. Las cifras de abajo se han vuelto a calcular.
+report-not-authentic = Quien lo hizo no tenía el secreto del plan.
+report-does-not-extend = No continúa un informe anterior.
+report-person-other = Es de otra persona que el informe anterior.
+report-older = Es más antiguo que un informe que ya tenía.
+report-clinic-not-compared = No se dio la lista de firmantes: no se ha comparado si sus planes son suyos.
+report-device-new = No se dio ningún informe anterior: este dispositivo cuenta como nuevo.
+report-words-withheld = El paciente se ha guardado palabras propias.
+report-ring-today = Llamar hoy:
+report-talk-about = Hablar de ello:
+report-the-file = El archivo:
+report-last-days = Últimos días: { $days }
+report-days = Días en que tocaba: { $due }; completos { $whole }, en parte { $part }, parados como se dijo { $told }, sin registro { $none }. Sin las pausas del propio paciente: { $bare-whole } de { $bare-due } completos.
+report-dose = Series: { $done } de { $of } ({ $percent } %); contadas { $counted }, contadas sin confirmar { $unconfirmed }, de memoria { $remembered }; de más { $beyond }.
+report-pain = Dolor en reposo en la última semana con respuestas: mediana { $median }, de { $least } a { $most }.
+report-worst = Lo menos hecho fue { $item }: { $done } de { $of } series; dejado { $left } veces con un motivo.
+report-asks = El paciente pregunta: { $words }
+report-exercises = Ejercicios:
+report-exercise = { $item }: { $done } de { $of } series ({ $remembered } de memoria), dejado { $left } veces
+report-caution = Los días sin registro no son ni hechos ni rechazados. Las cifras son del dispositivo del paciente.
+flag-warning-sign = { $day }: una señal de alarma era nueva o peor
+flag-pain-over-limit = { $day }: dolor { $level }, por encima del límite del plan
+flag-fall = { $day }: una caída
+flag-readmission = { $day }: una estancia en el hospital
+flag-against-gate = { $day }: se hizo { $item } cuando no estaba permitido
+flag-rising-pain = { $day }: el dolor en reposo subió { $change } puntos (solo se llama cambio a más de 2 puntos)
+flag-skipped = { $day }: se dejó { $item } { $times } veces con un motivo
+flag-overdone = { $day }: se hizo { $item } más de lo pedido en { $days } días
+flag-lift-ignored = { $day }: levantar { $precaution } no tuvo efecto
+flag-clock = { $day }: el reloj saltó { $hours } horas, y se confirmó la fecha
+flag-chain-broken = { $day }: el registro no se sigue desde el suceso { $seq }
+mark-not-due = no tocaba nada
+mark-whole = completo
+mark-part = en parte
+mark-stopped-as-told = parado como se dijo
+mark-no-record = sin registro

@@ -1,0 +1,164 @@
+//! What goes back to the clinic: the record with its measures, signed, and sealed so that only the clinic
+//! opens it; and the same as a table that anybody reads. The patient sees all of it before it leaves, and
+//! may keep their own words back.
+
+use chrono::NaiveDate;
+use sendaluna_core::digest::Digest;
+use sendaluna_core::measure::{Measured, Measures, Period, measure};
+use sendaluna_core::plan::Plan;
+use sendaluna_core::precaution::Accepted;
+use sendaluna_core::record::{Event, genesis};
+use sendaluna_exchange::device::DeviceKey;
+use sendaluna_exchange::report::{Entry, FORMAT, ReportDoc, periods, seal, write};
+use sendaluna_exchange::signers::SignersDoc;
+use sendaluna_store::StoreError;
+use zeroize::Zeroizing;
+
+use crate::clock::Now;
+use crate::error::BedsideError;
+use crate::home::{Bedside, Known};
+
+mod table;
+
+/// How the patient wants it.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Wishes {
+    /// First day; the day of the first plan if not given.
+    pub from: Option<NaiveDate>,
+    /// Their own words are kept back.
+    pub without_words: bool,
+    /// What they want to ask.
+    pub asks: Option<String>,
+}
+
+/// What is ready to leave.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HandBack {
+    /// The measures.
+    pub measures: Measures,
+    /// The record as a table: CSV (RFC 4180), UTF-8.
+    pub table: String,
+    /// The sealed file.
+    pub sealed: Vec<u8>,
+    /// How many times the patient's own words are in it.
+    pub words: usize,
+}
+
+impl Bedside {
+    /// The measures of a span, from the day of the first plan to today unless said otherwise.
+    pub fn measures(&self, from: Option<NaiveDate>, now: &Now) -> Result<Measures, BedsideError> {
+        let known = self.known()?;
+        self.measured(&known, &self.ground()?, from, now)
+    }
+
+    /// Makes everything that goes back to the clinic, and notes where the record stood.
+    pub fn hand_back(&mut self, wishes: &Wishes, now: &Now) -> Result<HandBack, BedsideError> {
+        let (known, ground) = (self.known()?, self.ground()?);
+        let measures = self.measured(&known, &ground, wishes.from, now)?;
+        let device = self.device_key()?;
+        let doc = self.document(&known, &ground, &measures, wishes, &device, now)?;
+        let bytes = write(&doc, &device, known.plan.reply_secret());
+        let sealed = seal(&bytes, &ground.signers.reports_to).ok_or(BedsideError::NotSealed)?;
+        self.store_mut().write(|w| w.report(now.at, doc.head))?;
+        let has_words = |event: &&Event| Entry::new(event, false).withheld.is_some();
+        let words = if wishes.without_words { 0 } else { ground.events.iter().filter(has_words).count() };
+        let table = table::of(&ground.events, !wishes.without_words);
+        Ok(HandBack { measures, table, sealed, words })
+    }
+
+    fn ground(&self) -> Result<Ground, BedsideError> {
+        let signers = self.store().signers()?.ok_or(BedsideError::NoPlan)?;
+        let list = SignersDoc::read(&signers.part)?;
+        let rows = self.store().statements()?.into_iter().map(|row| (row.accepted, row.part));
+        let (statements, statement_parts): (Vec<Accepted>, Vec<String>) = rows.unzip();
+        let plans = self.store().plans()?;
+        let events = self.store().events()?;
+        let statements = list.judge(statements);
+        let named: Vec<(Digest, Plan)> = plans.iter().map(|row| (row.digest, row.plan.clone())).collect();
+        let unreadable = |_| BedsideError::Store(StoreError::NotReadable);
+        Ok(Ground {
+            periods: periods(&named, &statements, &events).map_err(unreadable)?,
+            events,
+            signers: list,
+            signers_part: signers.part,
+            statement_parts,
+            plan_parts: plans.into_iter().map(|row| row.part).collect(),
+        })
+    }
+
+    fn measured(
+        &self,
+        known: &Known,
+        ground: &Ground,
+        from: Option<NaiveDate>,
+        now: &Now,
+    ) -> Result<Measures, BedsideError> {
+        let first = ground.periods.first().map(|period| period.from).ok_or(BedsideError::NoPlan)?;
+        let (from, through) = (from.unwrap_or(first), known.today(now.at).session_day);
+        if from > through || through < first {
+            return Err(BedsideError::NoDays);
+        }
+        let measured = Measured {
+            periods: &ground.periods,
+            events: &ground.events,
+            library: self.library(),
+            waking: known.settings.waking,
+            broken_from: None,
+        };
+        Ok(measure(&measured, from, through))
+    }
+
+    fn document(
+        &self,
+        known: &Known,
+        ground: &Ground,
+        measures: &Measures,
+        wishes: &Wishes,
+        device: &DeviceKey,
+        now: &Now,
+    ) -> Result<ReportDoc, BedsideError> {
+        let last = ground.events.last();
+        let plan = ground.plan_parts.last().ok_or(BedsideError::NoPlan)?;
+        Ok(ReportDoc {
+            format: FORMAT,
+            issued_at: now.at,
+            device: device.public(),
+            clinic_key: ground.signers.clinic_key.thumbprint(),
+            person: known.plan.head().person.clone(),
+            plan: Digest::of(plan.as_bytes()),
+            from: measures.from,
+            through: measures.through,
+            awake_from_min: known.settings.waking.from_min,
+            awake_to_min: known.settings.waking.to_min,
+            extends: self.store().last_reported_head()?,
+            record: ground.events.iter().map(|event| Entry::new(event, !wishes.without_words)).collect(),
+            head: last.map_or_else(genesis, |event| Digest::of(&event.to_bytes())),
+            signers: ground.signers_part.clone(),
+            statements: ground.statement_parts.clone(),
+            plans: ground.plan_parts.clone(),
+            measures: serde_json::to_string(measures).expect("measures are plain data"),
+            asks: wishes.asks.clone(),
+        })
+    }
+
+    /// The device's key; made when it is first needed.
+    fn device_key(&mut self) -> Result<DeviceKey, BedsideError> {
+        if let Some(seed) = self.store().device_seed()? {
+            return Ok(DeviceKey::from_seed(&seed));
+        }
+        let mut seed = Zeroizing::new([0u8; 32]);
+        getrandom::fill(seed.as_mut()).map_err(|e| StoreError::Other(e.to_string()))?;
+        self.store_mut().write(|w| w.device_seed(&seed))?;
+        Ok(DeviceKey::from_seed(&seed))
+    }
+}
+
+/// What a report rests on.
+struct Ground {
+    periods: Vec<Period>,
+    events: Vec<Event>,
+    signers: SignersDoc,
+    signers_part: String,
+    statement_parts: Vec<String>,
+    plan_parts: Vec<String>,
+}

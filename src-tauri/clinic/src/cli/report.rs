@@ -1,0 +1,34 @@
+//! A patient's report, opened.
+
+use sendaluna_authority::ReportKey;
+use sendaluna_words::Words;
+use serde_json::json;
+
+use super::args::{Key, ReportCommand};
+use super::{Answer, read_bytes, read_passphrase, read_signers};
+use crate::error::ClinicError;
+use crate::report::{Ground, open_report};
+use crate::say::ClinicSpeaker;
+use crate::source::read_text;
+
+/// Opens it; the answer is no if it is not vouched for.
+pub(super) fn answer(
+    words: &Words,
+    speaker: &ClinicSpeaker<'_>,
+    command: &ReportCommand,
+) -> Result<Answer, ClinicError> {
+    let ReportCommand::Open { file, key, signers, before } = command;
+    let ground = Ground {
+        signers: signers.as_deref().map(read_signers).transpose()?,
+        earlier: before.iter().map(|path| read_bytes(path)).collect::<Result<_, _>>()?,
+    };
+    let sealed = read_bytes(file)?;
+    let opened = open_report(&sealed, &report_key(words, key)?, &ground)?;
+    let view = speaker.report(&opened);
+    Ok(Answer { text: view.lines.join("\n"), json: json!(view), ok: view.vouched_for })
+}
+
+fn report_key(words: &Words, key: &Key) -> Result<ReportKey, ClinicError> {
+    let sealed = read_text(&key.key)?;
+    Ok(ReportKey::open(&sealed, &read_passphrase(words, &key.passphrase, false)?)?)
+}
