@@ -10,7 +10,7 @@
 //!   Silence is not failure, and not proof.
 //! - **Dose**: sets done over sets prescribed. A set counts by the part of it that was done, at most
 //!   once, and an item at most as often as asked on that day, so that overdoing one cannot hide another.
-//!   What was overdone is a figure of its own.
+//!   What was overdone is a figure of its own, and so is what was done as needed.
 //! - **Counted**, **counted, not confirmed** and **remembered** are columns, always.
 
 use chrono::NaiveDate;
@@ -95,7 +95,11 @@ pub struct Portion {
     pub not_confirmed: f64,
     /// From memory.
     pub remembered: f64,
-    /// Done beyond what was prescribed.
+    /// Sets that were only offered, to be done as needed.
+    pub offered: u32,
+    /// Done of what was offered.
+    pub as_needed: f64,
+    /// Done beyond what was prescribed and offered.
     pub beyond: f64,
 }
 
@@ -115,6 +119,8 @@ impl Portion {
         self.counted += other.counted;
         self.not_confirmed += other.not_confirmed;
         self.remembered += other.remembered;
+        self.offered += other.offered;
+        self.as_needed += other.as_needed;
         self.beyond += other.beyond;
     }
 
@@ -122,7 +128,9 @@ impl Portion {
     fn put(&mut self, part: f64, how: How) {
         let room = (f64::from(self.prescribed) - self.done()).max(0.0);
         let within = part.min(room);
-        self.beyond += part - within;
+        let offered = (f64::from(self.offered) - self.as_needed).max(0.0).min(part - within);
+        self.as_needed += offered;
+        self.beyond += part - within - offered;
         match how {
             How::Counted => self.counted += within,
             How::CountedNotConfirmed => self.not_confirmed += within,

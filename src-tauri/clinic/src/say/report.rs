@@ -85,7 +85,15 @@ impl ClinicSpeaker<'_> {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));
         }
         lines.push(self.words.say("report-exercises", &[]));
-        lines.extend(measures.items.iter().map(|item| format!("  {}", self.item("report-exercise", item))));
+        lines.extend(measures.items.iter().filter_map(|item| {
+            let id = match item.all {
+                Portion { prescribed: 1.., .. } => "report-exercise",
+                all if all.as_needed > 0.0 => "report-as-needed",
+                all if all.beyond > 0.0 => "report-not-asked",
+                _ => return None,
+            };
+            Some(format!("  {}", self.item(id, item)))
+        }));
         lines.push(self.words.say("report-caution", &[]));
         lines
     }
@@ -210,6 +218,8 @@ impl ClinicSpeaker<'_> {
             ("done", sets(measure.all.done()).into()),
             ("of", measure.all.prescribed.into()),
             ("remembered", sets(measure.all.remembered).into()),
+            ("needed", sets(measure.all.as_needed).into()),
+            ("beyond", sets(measure.all.beyond).into()),
             ("left", left.into()),
         ];
         self.words.say(id, &args)

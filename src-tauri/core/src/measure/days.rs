@@ -180,7 +180,7 @@ impl Look<'_> {
         let set_back = before.set_back_since(standing.set_backs_released_until);
         let at = GateDay::held(self.day, plan.head().review_by, set_back);
         let asked = due(&gates, self.day, &at, &before.history, *waking);
-        let open = asked.items.into_iter().filter(|due| due.gate.is_open() && due.times > 0);
+        let open = asked.items.into_iter().filter(|due| due.gate.is_open() && due.most > 0);
         open.map(|due| (due.item.clone(), prescribed(plan, &due))).collect()
     }
 
@@ -215,7 +215,7 @@ impl Look<'_> {
     fn mark(&self, items: &[(ItemId, Portion)]) -> DayMark {
         let is_due = items.iter().any(|(_, portion)| portion.prescribed > 0);
         let is_whole = items.iter().all(|(_, p)| p.done() >= f64::from(p.prescribed) - 1e-9);
-        let is_begun = items.iter().any(|(_, p)| p.done() + p.beyond > 0.0);
+        let is_begun = items.iter().any(|(_, p)| p.done() + p.as_needed + p.beyond > 0.0);
         let as_told = self.sessions().any(|session| session.ending == Some(Ending::StoppedAsTold));
         match () {
             () if !is_due => DayMark::NotDue,
@@ -248,7 +248,9 @@ fn enough(item: &Item) -> u16 {
 
 fn prescribed(plan: &Plan, due: &DueItem) -> Portion {
     let passes = plan.item(&due.item).map_or(1, |item| passes(plan, item));
-    Portion { prescribed: u32::from(due.dose.sets) * passes * u32::from(due.times), ..Portion::default() }
+    let sets = |times: u16| u32::from(due.dose.sets) * passes * u32::from(times);
+    let offered = sets(due.most.saturating_sub(due.times));
+    Portion { prescribed: sets(due.times), offered, ..Portion::default() }
 }
 
 /// One side after the other does every set twice.

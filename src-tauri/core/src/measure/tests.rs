@@ -122,6 +122,21 @@ fn overdoing_one_day_hides_nothing_of_another() {
 }
 
 #[test]
+fn what_is_done_as_needed_is_neither_due_nor_overdone() {
+    let mut period = slide_only("2026-03-02", 3);
+    let mut doc = period.plan.doc().clone();
+    let as_needed = crate::plan::doc::When::AsNeeded { daily_most: 2 };
+    doc.items.iter_mut().filter(|item| item.id == id("slide")).for_each(|item| item.when = as_needed.clone());
+    period.plan = Plan::new(doc).expect("valid");
+    let mut diary = Diary::default();
+    diary.session("2026-03-02", "slide", &[(10, 10); 5], Ending::Whole);
+    let measures = of(&[period], &diary, "2026-03-02", "2026-03-03");
+    let dose = measures.overall.dose;
+    assert_eq!((dose.prescribed, dose.offered, measures.overall.days_due), (0, 4 + 4, 0));
+    assert!(close(dose.as_needed, 4.0) && close(dose.beyond, 1.0) && close(dose.done(), 0.0));
+}
+
+#[test]
 fn what_the_pain_rule_ended_is_told_apart_from_what_was_left() {
     let mut diary = Diary::default();
     diary.session("2026-03-02", "slide", &[(4, 10)], Ending::StoppedAsTold).session(
