@@ -90,18 +90,20 @@ def fill(source: Path, out: Path, days_ago: int) -> None:
     subprocess.run(command, check=True)
 
 
-def make_keys(folder: Path) -> None:
-    """The keys that the demo's sources name."""
+def make_keys(folder: Path, reports_to: str = "") -> None:
+    """The keys that the demo's sources name; reports are sealed to another program's key if one is given."""
     for name in ("clinic", "surgeon", "therapist"):
         clinic_does("key", "new", "--out", f"{name}.key", folder=folder)
     clinic_does("key", "new", "--for", "reports", "--out", "reports.key", folder=folder)
+    if reports_to:
+        (folder / "reports.key.pub").write_text(f"{reports_to}\n")
 
 
-def sign_demo(name: str, folder: Path, days_ago: int) -> Path:
+def sign_demo(name: str, folder: Path, days_ago: int, reports_to: str = "") -> Path:
     """Makes one demo clinic's keys and signed parts in a folder, and its plan file."""
     for source in (ROOT / "demo" / name).glob("*.toml"):
         fill(source, folder / source.name, days_ago)
-    make_keys(folder)
+    make_keys(folder, reports_to)
     given = ("--key", "clinic.key", "--out", "signers.jws")
     clinic_does("signers", "sign", "signers.toml", *given, folder=folder)
     sign_statement(folder, "precautions", "surgeon")
