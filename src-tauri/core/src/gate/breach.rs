@@ -102,13 +102,7 @@ pub fn near_limit(precaution: &Precaution, performed: &Performed) -> Option<Meas
     let allowed = tenths(*most_deg);
     // What stays on the other side of neutral comes close to nothing.
     let goes_there = reaches > 0 || allowed < 0;
-    let moves = performed.ranges.iter().any(|r| {
-        r.side == side
-            && r.joint == *joint
-            && r.axis == motion.axis()
-            && tenths(r.from_deg) != tenths(r.to_deg)
-    });
-    (goes_there && moves && reaches <= allowed && allowed - reaches < NEAR_TENTHS).then_some(Measured::Over {
+    (goes_there && reaches <= allowed && allowed - reaches < NEAR_TENTHS).then_some(Measured::Over {
         quantity: Quantity::AngleTenths(*joint, *motion),
         side,
         reaches,

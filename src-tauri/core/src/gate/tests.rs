@@ -227,6 +227,10 @@ fn the_clinic_is_warned_within_ten_degrees_of_a_limit() {
     assert_eq!(near(89.9), None, "beyond the limit is a breach, not a warning");
     assert!(near(90.0).is_some() && near(99.9).is_some());
     assert_eq!(near(100.0), None);
+    // Sitting at 85° is close to 90°, though nothing moves there.
+    let flexion = precaution("a", range(Joint::Hip, Motion::Flexion, 90.0), through("2026-05-24"));
+    assert!(near_limit(&flexion, &left("long-arc-quad")).is_some());
+    assert_eq!(near_limit(&flexion, &left("heel-slide")), None);
 }
 
 fn shut_until(day: &str) -> Standing {

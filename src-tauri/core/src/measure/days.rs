@@ -98,7 +98,7 @@ pub struct ItemMeasure {
 
 /// Every day of a span, with the plan that was in force on it.
 pub(super) fn of_span(measured: &Measured<'_>, from: NaiveDate, through: NaiveDate) -> Vec<DayMeasure> {
-    let whole = State::of(measured.events);
+    let done = Done::of(measured.events);
     let breaks = breaks(measured.events);
     let mut before = State::default();
     let mut events = measured.events.iter().peekable();
@@ -108,10 +108,31 @@ pub(super) fn of_span(measured: &Measured<'_>, from: NaiveDate, through: NaiveDa
             before.apply(event);
         }
         let period = measured.periods.iter().rev().find(|period| period.from <= day);
-        let look = Look { measured, whole: &whole, breaks: &breaks, day };
+        let look = Look { measured, done: &done, breaks: &breaks, day };
         days.push(look.day(period, &before));
     }
     days
+}
+
+/// What was done, by day, with every correction.
+struct Done {
+    sessions: BTreeMap<NaiveDate, Vec<SessionRecord>>,
+    by_hand: BTreeMap<NaiveDate, Vec<(ItemId, u8, u16)>>,
+}
+
+impl Done {
+    fn of(events: &[Event]) -> Self {
+        let mut done = Self { sessions: BTreeMap::new(), by_hand: BTreeMap::new() };
+        for session in State::of(events).sessions {
+            done.sessions.entry(session.day).or_default().push(session);
+        }
+        for event in events {
+            if let Body::DoneByHand { item, day, sets, each, .. } = &event.body {
+                done.by_hand.entry(*day).or_default().push((item.clone(), *sets, *each));
+            }
+        }
+        done
+    }
 }
 
 /// A break, and whether it was declared in time.
@@ -147,7 +168,7 @@ fn breaks(events: &[Event]) -> Vec<Break> {
 
 struct Look<'a> {
     measured: &'a Measured<'a>,
-    whole: &'a State,
+    done: &'a Done,
     breaks: &'a [Break],
     day: NaiveDate,
 }
@@ -196,20 +217,16 @@ impl Look<'_> {
                 portion(items, &record.set.item).put(part(record.done, record.of), how);
             }
         }
-        for event in self.measured.events {
-            if let Body::DoneByHand { item, day, sets, each, .. } = &event.body
-                && *day == self.day
-            {
-                let of = plan.and_then(|plan| plan.item(item)).map_or(*each, enough);
-                for _ in 0..*sets {
-                    portion(items, item).put(part(*each, of), How::Remembered);
-                }
+        for (item, sets, each) in self.done.by_hand.get(&self.day).into_iter().flatten() {
+            let of = plan.and_then(|plan| plan.item(item)).map_or(*each, enough);
+            for _ in 0..*sets {
+                portion(items, item).put(part(*each, of), How::Remembered);
             }
         }
     }
 
     fn sessions(&self) -> impl Iterator<Item = &SessionRecord> {
-        self.whole.sessions.iter().filter(|session| session.day == self.day)
+        self.done.sessions.get(&self.day).into_iter().flatten()
     }
 
     fn mark(&self, items: &[(ItemId, Portion)]) -> DayMark {
