@@ -220,3 +220,6 @@ do-not-sealed = Ring your clinic, and ask for a new plan file.
 
 err-file-not-written = { $path } could not be written: { $what }. Nothing else was changed.
 do-file-not-written = Choose another folder.
+
+err-break-days = The break ends before it begins, or is longer than half a year. Nothing changed.
+do-break-days = Give other days. For a longer break, ring your clinic.

@@ -9,6 +9,8 @@ hand-back-words = { $n ->
 }
 hand-back-only-clinic = Nothing was sent. Hand the sealed file to your clinic at your visit. Nobody at the clinic sees it before. If something is wrong now, ring them.
 
+break-written = A break from { $from } through { $through } is written down. What is not allowed yet does not open earlier for it.
+
 report-title = { $called }, { $from } to { $through }
 report-vouched-for = Checked: signature, record and every figure hold.
 report-not-vouched-for = Not to be trusted as it is:

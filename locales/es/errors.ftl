@@ -220,3 +220,6 @@ do-not-sealed = Llame a su clínica y pida un nuevo archivo de plan.
 
 err-file-not-written = No se pudo guardar { $path }: { $what }. No se ha cambiado nada más.
 do-file-not-written = Elija otra carpeta.
+
+err-break-days = La pausa termina antes de empezar, o dura más de medio año. No ha cambiado nada.
+do-break-days = Indique otros días. Para una pausa más larga, llame a su clínica.

@@ -6,13 +6,14 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::Parser;
+use sendaluna_bedside::hand::Break;
 use sendaluna_bedside::hand_back::Wishes;
 use sendaluna_bedside::say::Speaker;
-use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Value, Words};
+use sendaluna_bedside::types::{BreakWhy, Coded, IanaZone, KeyringOrFile, Value, Words};
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
 use serde_json::json;
 
-use crate::args::{Cli, Command};
+use crate::args::{Cli, Command, Why};
 use crate::clock::DeviceClock;
 use crate::{hand_back, receive, session, today, window};
 
@@ -171,6 +172,14 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::Contacts => today::contacts(desk),
         Command::StopItem { item, undo } => today::stop_item(desk, &item, undo),
         Command::SetBack { what } => today::set_back(desk, what),
+        Command::Break { from, through, why, words } => {
+            let why = match why {
+                Why::Own => BreakWhy::Own,
+                Why::Clinic => BreakWhy::Clinic,
+                Why::Hospital => BreakWhy::Hospital,
+            };
+            today::declare_break(desk, Break { from, through, why, words })
+        }
         Command::Spoke => today::spoke(desk),
         Command::HandBack { out, from, without_words, ask } => {
             hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })

@@ -113,6 +113,21 @@ pub enum Command {
         #[arg(value_enum)]
         what: SetBack,
     },
+    /// Declare a break: days on which you do not exercise, and why.
+    Break {
+        /// First day, as 2026-05-25.
+        #[arg(long)]
+        from: NaiveDate,
+        /// Last day, included.
+        #[arg(long)]
+        through: NaiveDate,
+        /// Who wants it.
+        #[arg(long, value_enum, default_value_t = Why::Own)]
+        why: Why,
+        /// Why, in your own words.
+        #[arg(long)]
+        words: Option<String>,
+    },
     /// "I have spoken to the clinic", after a stop that said to ring.
     Spoke,
     /// Make what goes back to the clinic: a sealed file that only the clinic opens, and your record as a
@@ -153,6 +168,17 @@ pub enum Side {
     Both,
     /// Neither: the back, say.
     Neither,
+}
+
+/// Who wants a break.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Why {
+    /// You do.
+    Own,
+    /// Your clinic ordered it.
+    Clinic,
+    /// You are in hospital.
+    Hospital,
 }
 
 /// Set-backs.

@@ -1,7 +1,7 @@
 //! What is due, what is not yet, what was done, and whom to ring.
 
 use sendaluna_bedside::BedsideError;
-use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
@@ -77,6 +77,13 @@ pub fn set_back(desk: &Desk, what: SetBack) -> Result<u8, Trouble> {
     };
     let text = desk.open()?.set_back_view(what, By::Patient, &desk.words, &now(desk))?.said;
     desk.answer(&text, &json!({ "set_back": true, "said": text }));
+    Ok(0)
+}
+
+/// `break`.
+pub fn declare_break(desk: &Desk, rest: Break) -> Result<u8, Trouble> {
+    let text = desk.open()?.break_view(rest, By::Patient, &desk.words, &now(desk))?.said;
+    desk.answer(&text, &json!({ "break": true, "said": text }));
     Ok(0)
 }
 

@@ -1,9 +1,9 @@
 //! From the bedside to the clinic: what is handed back is opened, verified and worked out again, and
 //! whatever was changed on the way is found and said.
 
-use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::hand_back::{HandBack, Wishes};
-use sendaluna_bedside::types::{By, SetBackKind};
+use sendaluna_bedside::types::{BreakWhy, By, SetBackKind};
 use sendaluna_clinic::ClinicError;
 use sendaluna_clinic::report::{Ground, Opened, Remark, open_report};
 use sendaluna_core::Coded;
@@ -129,6 +129,30 @@ fn another_clinics_key_opens_nothing_and_another_clinics_list_vouches_for_nothin
     let ground = Ground { signers: Some(theirs.signers.clone()), earlier: vec![] };
     let refused = open_report(&made.sealed, &ours.reports, &ground).expect_err("not theirs");
     assert_eq!(refused.code(), "report-clinic-other");
+}
+
+#[test]
+fn a_break_of_ones_own_is_told_both_ways_and_its_words_can_stay_at_home() {
+    let world = world();
+    let device = lived(&world);
+    let rest = |from: &str, through: &str| Break {
+        from: from.parse().expect("a day"),
+        through: through.parse().expect("a day"),
+        why: BreakWhy::Own,
+        words: Some("my sister's wedding".into()),
+    };
+    let now = at("2026-03-09T09:00:00Z");
+    let wrong = device.open().declare_break(rest("2026-03-08", "2026-03-07"), By::Patient, &now);
+    assert_eq!(wrong.expect_err("reversed").code(), "break-days");
+    device.open().declare_break(rest("2026-03-07", "2026-03-08"), By::Patient, &now).expect("written");
+    let wishes = Wishes { without_words: true, ..Wishes::default() };
+    let made = device.open().hand_back(&wishes, &at("2026-03-09T10:00:00Z")).expect("made");
+    assert_eq!((made.measures.overall.days_due, made.measures.without_breaks.days_due), (5, 3));
+    assert_eq!(made.measures.late_break_days, 2);
+    assert!(!made.table.contains("wedding") && made.words == 0);
+    let opened = opened(&world, &made.sealed, &[]).expect("opens");
+    assert!(opened.is_vouched_for() && opened.remarks.contains(&Remark::WordsWithheld));
+    assert_eq!(opened.report.withheld, 1);
 }
 
 #[test]

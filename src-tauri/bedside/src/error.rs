@@ -66,6 +66,8 @@ pub enum BedsideError {
     WakingHours,
     /// There is no such warning sign in the plan.
     NoSuchSign(String),
+    /// A break ends before it begins, or is longer than half a year.
+    BreakDays,
     /// The days to hand back end before they begin, or before there was a plan.
     NoDays,
     /// The clinic's list names no place that reports can be sealed to.
@@ -104,6 +106,7 @@ impl BedsideError {
             Self::FigureOutOfRange,
             Self::WakingHours,
             Self::NoSuchSign(String::new()),
+            Self::BreakDays,
             Self::NoDays,
             Self::NotSealed,
             Self::NoSuchLanguage(String::new()),
@@ -143,6 +146,7 @@ impl Coded for BedsideError {
             Self::MustRing(Tier::Emergency) => "must-ring-emergency",
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
+            Self::BreakDays => "break-days",
             Self::NoDays => "no-days",
             Self::NotSealed => "not-sealed",
             Self::SessionUnderWay => "session-under-way",

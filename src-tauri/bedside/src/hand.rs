@@ -4,7 +4,7 @@
 use chrono::NaiveDate;
 use sendaluna_core::gate::{Gate, GateDay};
 use sendaluna_core::ids::{CareId, ItemId};
-use sendaluna_core::record::{Body, By, Care, SetBackKind};
+use sendaluna_core::record::{Body, BreakWhy, By, Care, SetBackKind};
 use sendaluna_words::Words;
 
 use crate::clock::Now;
@@ -16,6 +16,22 @@ use crate::view::window::WrittenView;
 const MOST_SETS: u8 = 20;
 /// More repetitions, breaths, minutes or steps than this in a set are, too.
 const MOST_EACH: u16 = 2_000;
+
+/// A break may last so long; longer is a matter for the clinic: common practice, no source.
+const LONGEST_BREAK_DAYS: i64 = 183;
+
+/// A break.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Break {
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day, included.
+    pub through: NaiveDate,
+    /// Who wants it.
+    pub why: BreakWhy,
+    /// Why, in the patient's words.
+    pub words: Option<String>,
+}
 
 /// Which day something was done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -121,6 +137,33 @@ impl Bedside {
             self.tighten(id, by, now)?;
         }
         let said = words.say(if undo { "tighten-ended" } else { "tighten-done" }, &[]);
+        Ok(WrittenView { said, against: false })
+    }
+
+    /// Declares a break, ahead or afterwards. Breaks of one's own are told both ways in the report; nothing
+    /// is due in those that the clinic ordered, and on days in hospital.
+    pub fn declare_break(&mut self, rest: Break, by: By, now: &Now) -> Result<(), BedsideError> {
+        self.known()?;
+        let Break { from, through, why, words } = rest;
+        let days = (through - from).num_days();
+        if !(0..LONGEST_BREAK_DAYS).contains(&days) {
+            return Err(BedsideError::BreakDays);
+        }
+        let words = words.map(|words| words.trim().to_string()).filter(|words| !words.is_empty());
+        self.record(now, by, Body::BreakDeclared { from, through, why, words })
+    }
+
+    /// The same, and what it means.
+    pub fn break_view(
+        &mut self,
+        rest: Break,
+        by: By,
+        words: &Words,
+        now: &Now,
+    ) -> Result<WrittenView, BedsideError> {
+        let days = [("from", words.day(rest.from).into()), ("through", words.day(rest.through).into())];
+        let said = words.say("break-written", &days);
+        self.declare_break(rest, by, now)?;
         Ok(WrittenView { said, against: false })
     }
 

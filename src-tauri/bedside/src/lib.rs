@@ -61,7 +61,7 @@ pub mod types {
     pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId};
     pub use sendaluna_core::library::Prop;
     pub use sendaluna_core::plan::doc::Tier;
-    pub use sendaluna_core::record::{By, Ending, LeaveReason, Place, SetBackKind};
+    pub use sendaluna_core::record::{BreakWhy, By, Ending, LeaveReason, Place, SetBackKind};
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_exchange::file::SIZE_LIMIT;
     pub use sendaluna_figure::Part;
