@@ -16,6 +16,8 @@ const COMMANDS: &[&str] = &[
     "day",
     "past",
     "figure",
+    "to_hand_back",
+    "hand_back",
     "before",
     "confirm_date",
     "answer_before",

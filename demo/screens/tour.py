@@ -307,6 +307,11 @@ class Tour:
         self.take(window, "past", whole=True)
         window.press_at("main ul button")
         self.take(window, "past-week", near="main ul button")
+        window.press_at("[data-to=day]")
+        window.at("day")
+        window.press_at("[data-to=hand-back]")
+        window.at("hand-back")
+        self.take(window, "hand-back", whole=True)
 
     def effort(self) -> None:
         """How hard it was: asked after a whole session of what makes stronger."""

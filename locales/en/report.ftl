@@ -9,6 +9,15 @@ hand-back-words = { $n ->
 }
 hand-back-only-clinic = Nothing was sent. Hand the sealed file to your clinic at your visit. Nobody at the clinic sees it before. If something is wrong now, ring them.
 
+hand-back-span = From { $from } to { $through }.
+hand-back-entries = { $n ->
+    [one] 1 entry
+   *[other] { $n } entries
+}
+hand-back-exercise = { $name }: { $done } of { $of } rounds
+hand-back-pain = Pain at rest lately: { $median } in the middle, from { $least } to { $most }.
+hand-back-choose = Where to save it for the clinic
+
 break-written = A break from { $from } through { $through } is written down. What is not allowed yet does not open earlier for it.
 
 report-title = { $called }, { $from } to { $through }

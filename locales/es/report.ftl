@@ -9,6 +9,15 @@ hand-back-words = { $n ->
 }
 hand-back-only-clinic = No se ha enviado nada. Entregue el archivo cerrado a su clínica en su visita. Antes no lo ve nadie en la clínica. Si algo va mal ahora, llámeles.
 
+hand-back-span = Del { $from } al { $through }.
+hand-back-entries = { $n ->
+    [one] 1 anotación
+   *[other] { $n } anotaciones
+}
+hand-back-exercise = { $name }: { $done } de { $of } series
+hand-back-pain = Dolor en reposo últimamente: { $median } en el medio, de { $least } a { $most }.
+hand-back-choose = Dónde guardarlo para la clínica
+
 break-written = Queda anotada una pausa del { $from } al { $through }. Lo que todavía no está permitido no se abre antes por eso.
 
 report-title = { $called }, del { $from } al { $through }

@@ -1,9 +1,11 @@
 //! `hand-back`: what goes back to the clinic, written to a folder.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-use sendaluna_bedside::hand_back::Wishes;
-use sendaluna_bedside::types::Value;
+pub use sendaluna_bedside::hand_back::Wishes;
+
+use sendaluna_bedside::hand_back::HandBack;
+use sendaluna_bedside::types::{Value, Words};
 use serde_json::json;
 
 use crate::answer::{Desk, Trouble, now};
@@ -15,25 +17,34 @@ const TABLE: &str = "record.csv";
 /// Makes it, writes it, and says what is in it and where it lies.
 pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble> {
     let made = desk.open()?.hand_back(wishes, &now(desk))?;
-    std::fs::create_dir_all(out).map_err(|e| trouble(out, &e))?;
-    for (name, bytes) in [(SEALED, made.sealed.as_slice()), (TABLE, made.table.as_bytes())] {
-        std::fs::write(out.join(name), bytes).map_err(|e| trouble(&out.join(name), &e))?;
-    }
+    write_to(out, &made).map_err(|(path, e)| trouble(&path, &e))?;
     let all = &made.measures.overall;
     let of = |count: u32| Value::from(count);
-    let (folder, sealed, table) = (out.display().to_string(), SEALED, TABLE);
     let lines = [
         desk.say("hand-back-days", &[("whole", of(all.whole)), ("due", of(all.days_due))]),
-        desk.say(
-            "hand-back-files",
-            &[("folder", folder.into()), ("sealed", sealed.into()), ("table", table.into())],
-        ),
         desk.say("hand-back-words", &[("n", made.words.into())]),
-        desk.say("hand-back-only-clinic", &[]),
+        said(&desk.words, out),
     ];
     let written = json!({ "sealed": out.join(SEALED), "table": out.join(TABLE), "measures": made.measures });
     desk.answer(&lines.join("\n"), &written);
     Ok(0)
+}
+
+/// Writes both files to a folder; what failed, and where.
+pub fn write_to(folder: &Path, made: &HandBack) -> Result<(), (PathBuf, std::io::Error)> {
+    std::fs::create_dir_all(folder).map_err(|e| (folder.to_path_buf(), e))?;
+    for (name, bytes) in [(SEALED, made.sealed.as_slice()), (TABLE, made.table.as_bytes())] {
+        std::fs::write(folder.join(name), bytes).map_err(|e| (folder.join(name), e))?;
+    }
+    Ok(())
+}
+
+/// Where it lies, and what to do with it.
+pub fn said(words: &Words, folder: &Path) -> String {
+    let (folder, sealed, table) = (folder.display().to_string(), SEALED, TABLE);
+    let files = [("folder", folder.into()), ("sealed", sealed.into()), ("table", table.into())];
+    let said = [words.say("hand-back-files", &files), words.say("hand-back-only-clinic", &[])];
+    said.join("\n")
 }
 
 fn trouble(path: &Path, error: &std::io::Error) -> Trouble {

@@ -4,7 +4,7 @@
 use sendaluna_bedside::types::{
     Ending, OperatedSide, PainAnswer, PainKind, Part, Phase, Place, Position, SetBackKind, Side, Tier,
 };
-use sendaluna_bedside::view::{day, figure, names, past, receive, session, window};
+use sendaluna_bedside::view::{day, figure, hand_back, names, past, receive, session, window};
 use sendaluna_bedside::{begin, settings};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
@@ -64,6 +64,9 @@ fn the_types_are_current() {
         declared::<past::PastSessionView>,
         declared::<past::PastMark>,
         declared::<past::PainPointView>,
+        declared::<hand_back::HandBackView>,
+        declared::<hand_back::OwnWordsView>,
+        declared::<hand_back::HandBackAsked>,
         declared::<session::BeforeView>,
         declared::<begin::Questions>,
         declared::<session::DateView>,

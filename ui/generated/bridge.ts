@@ -828,6 +828,61 @@ moment_said: string,
 level: number, };
 
 /**
+ * What the clinic will be able to read.
+ */
+export type HandBackView = { 
+/**
+ * "From Thursday 5 March to Monday 9 March."
+ */
+days_said: string, 
+/**
+ * The figures, a sentence each.
+ */
+figures: Array<string>, 
+/**
+ * Exercise by exercise.
+ */
+exercises: Array<string>, 
+/**
+ * What the patient wrote down in words.
+ */
+words: Array<OwnWordsView>, 
+/**
+ * "23 entries"
+ */
+entries_said: string, 
+/**
+ * The whole record, as the table that leaves.
+ */
+table: string, };
+
+/**
+ * Words that the patient wrote down.
+ */
+export type OwnWordsView = { 
+/**
+ * On which day.
+ */
+day_said: string, 
+/**
+ * The words.
+ */
+words: string, };
+
+/**
+ * How the patient wants it.
+ */
+export type HandBackAsked = { 
+/**
+ * Their own words stay at home.
+ */
+without_words: boolean, 
+/**
+ * What they want to ask; empty if nothing.
+ */
+asks: string, };
+
+/**
  * What is asked before a session, and what is coming.
  */
 export type BeforeView = { 

@@ -6,6 +6,8 @@ import type {
     BeforeView,
     DayView,
     EndedView,
+    HandBackAsked,
+    HandBackView,
     ItemView,
     OfferView,
     PainSaidView,
@@ -33,6 +35,7 @@ export type Page =
     | { at: 'item'; item: string }
     | { at: 'not-yet'; item: string }
     | { at: 'past'; past: PastView }
+    | { at: 'hand-back'; view: HandBackView; saved: string | null }
     | { at: 'contacts' }
     | { at: 'settings' }
     | { at: 'before'; only: string | null; goesOn: boolean }
@@ -267,7 +270,17 @@ export class Flow {
 
     /** Whether the page may be left for whom to ring: a session has its own ways to stop. */
     get mayLeaveForContacts(): boolean {
-        const elsewhere = ['weeks', 'item', 'not-yet', 'past', 'settings', 'before', 'ended', 'receive'];
+        const elsewhere = [
+            'weeks',
+            'item',
+            'not-yet',
+            'past',
+            'hand-back',
+            'settings',
+            'before',
+            'ended',
+            'receive',
+        ];
         return this.day !== null && !this.stop && elsewhere.includes(this.page.at);
     }
 
@@ -293,6 +306,19 @@ export class Flow {
 
     past = async (): Promise<void> => {
         await this.try(async () => this.go({ at: 'past', past: await this.host.past() }));
+    };
+
+    toHandBack = async (): Promise<void> => {
+        await this.try(async () =>
+            this.go({ at: 'hand-back', view: await this.host.toHandBack(), saved: null }),
+        );
+    };
+
+    handBack = async (asked: HandBackAsked): Promise<void> => {
+        await this.try(async () => {
+            const written = await this.host.handBack(asked);
+            if (written && this.page.at === 'hand-back') this.page = { ...this.page, saved: written.said };
+        });
     };
 
     did = (item: string, sets: number, each: number, yesterday: boolean): Promise<void> =>

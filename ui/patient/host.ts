@@ -9,6 +9,8 @@ import type {
     DayView,
     FigureAsked,
     FigureView,
+    HandBackAsked,
+    HandBackView,
     OfferView,
     PastView,
     Press,
@@ -73,6 +75,8 @@ export const host = {
 
     day: () => call<DayView>('day'),
     past: () => call<PastView>('past'),
+    toHandBack: () => call<HandBackView>('to_hand_back'),
+    handBack: (asked: HandBackAsked) => call<WrittenView | null>('hand_back', { asked }),
     figure: (asked: FigureAsked) => call<FigureView | null>('figure', { asked }),
 
     before: (only: string | null, goesOn: boolean) => call<BeforeView>('before', { only, goesOn }),

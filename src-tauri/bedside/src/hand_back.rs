@@ -18,6 +18,7 @@ use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
 
+mod shown;
 mod table;
 
 /// How the patient wants it.
@@ -66,7 +67,7 @@ impl Bedside {
         Ok(HandBack { measures, table, sealed, words })
     }
 
-    fn ground(&self) -> Result<Ground, BedsideError> {
+    pub(crate) fn ground(&self) -> Result<Ground, BedsideError> {
         let signers = self.store().signers()?.ok_or(BedsideError::NoPlan)?;
         let list = SignersDoc::read(&signers.part)?;
         let rows = self.store().statements()?.into_iter().map(|row| (row.accepted, row.part));
@@ -86,7 +87,7 @@ impl Bedside {
         })
     }
 
-    fn measured(
+    pub(crate) fn measured(
         &self,
         known: &Known,
         ground: &Ground,
@@ -154,7 +155,7 @@ impl Bedside {
 }
 
 /// What a report rests on.
-struct Ground {
+pub(crate) struct Ground {
     periods: Vec<Period>,
     events: Vec<Event>,
     signers: SignersDoc,

@@ -3,6 +3,7 @@
 
 pub mod day;
 pub mod figure;
+pub mod hand_back;
 #[cfg(feature = "types")]
 pub mod names;
 pub mod past;

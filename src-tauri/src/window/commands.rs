@@ -12,6 +12,7 @@ use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
 use sendaluna_bedside::view::day::DayView;
 use sendaluna_bedside::view::figure::{FigureAsked, FigureView};
+use sendaluna_bedside::view::hand_back::{HandBackAsked, HandBackView};
 use sendaluna_bedside::view::past::PastView;
 use sendaluna_bedside::view::receive::OfferView;
 use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
@@ -47,6 +48,8 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         day,
         past,
         figure,
+        to_hand_back,
+        hand_back,
         before,
         confirm_date,
         answer_before,
@@ -163,6 +166,27 @@ fn past(desk: OurDesk<'_>) -> Answer<PastView> {
 #[tauri::command(async)]
 fn figure(desk: OurDesk<'_>, asked: FigureAsked) -> Answer<Option<FigureView>> {
     desk.look(|home, _, now| home.figure(&asked, now))
+}
+
+/// What goes back to the clinic, opened in full.
+#[tauri::command(async)]
+fn to_hand_back(desk: OurDesk<'_>) -> Answer<HandBackView> {
+    desk.look(Bedside::to_hand_back)
+}
+
+/// Lets the patient choose a folder in the system's own dialogue, and writes there what goes back to the
+/// clinic; `None` if none was chosen.
+#[tauri::command]
+async fn hand_back(window: WebviewWindow, asked: HandBackAsked) -> Answer<Option<WrittenView>> {
+    let app = window.app_handle().clone();
+    let choosing = tauri::async_runtime::spawn_blocking(move || {
+        let desk = app.state::<Arc<Desk>>();
+        let title = desk.with_words(|words| words.say("hand-back-choose", &[]));
+        let chosen = app.dialog().file().set_parent(&window).set_title(title).blocking_pick_folder();
+        let Some(folder) = chosen.and_then(|folder| folder.into_path().ok()) else { return Ok(None) };
+        desk.hand_back(&folder, &asked.into()).map(Some)
+    });
+    choosing.await.unwrap_or(Ok(None))
 }
 
 /// What is asked before a session, and what is coming.

@@ -8,10 +8,12 @@ use sendaluna_bedside::lead::Lead;
 use sendaluna_bedside::say::{problem, say_error};
 use sendaluna_bedside::settings::Theme;
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
-use sendaluna_bedside::view::window::{ProblemView, StartView};
+use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
 use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 
+use crate::answer::Trouble;
 use crate::clock::DeviceClock;
+use crate::hand_back;
 use crate::leader::{Leader, Order, Sink};
 use crate::receive::read;
 use crate::window::Wishes;
@@ -199,13 +201,26 @@ impl Desk {
         path: &Path,
         examine: impl FnOnce(&mut Bedside, &mut Intake, &Words, &Now) -> Result<T, BedsideError>,
     ) -> Result<T, ProblemView> {
-        let bytes = read(path).map_err(|trouble| {
-            let (happened, to_do) = self.with_words(|words| say_error(words, &trouble));
-            ProblemView { code: trouble.code().to_string(), happened, to_do, reasons: Vec::new(), ring: None }
-        })?;
+        let bytes = read(path).map_err(|trouble| self.of_trouble(&trouble))?;
         let mut intake = locked(&self.intake);
         let intake = intake.insert(Intake::new(bytes));
         self.write(|home, words, now| examine(home, intake, words, now))
+    }
+
+    /// Makes what goes back to the clinic, and writes it to a folder that the patient has chosen.
+    pub fn hand_back(&self, folder: &Path, wishes: &hand_back::Wishes) -> Result<WrittenView, ProblemView> {
+        let made = self.write(|home, _, now| home.hand_back(wishes, now))?;
+        hand_back::write_to(folder, &made).map_err(|(path, error)| {
+            let (path, what) = (path.display().to_string(), error.to_string());
+            self.of_trouble(&Trouble::FileNotWritten { path, what })
+        })?;
+        let said = self.with_words(|words| hand_back::said(words, folder));
+        Ok(WrittenView { said, against: false })
+    }
+
+    fn of_trouble(&self, trouble: &Trouble) -> ProblemView {
+        let (happened, to_do) = self.with_words(|words| say_error(words, trouble));
+        ProblemView { code: trouble.code().to_string(), happened, to_do, reasons: Vec::new(), ring: None }
     }
 
     /// Nothing is on its way in any more.

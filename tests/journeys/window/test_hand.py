@@ -81,3 +81,20 @@ def test_my_clinic_told_me_to_stop_this(open_window: Open, patient: Home) -> Non
     window.reads("tighten-ended")
     window.press_at("[data-item=press]")
     window.until(lambda: window.offers("item-begin"), "the way to begin")
+
+
+def test_what_goes_back_to_the_clinic(open_window: Open, patient: Home) -> None:
+    """It is opened in full before anything is saved, and by the keyboard's user too."""
+    patient.ask("did", "slide", "--sets", "1", "--each", "10")
+    window = open_window(patient)
+    window.press("hand-title")
+    window.at("hand-back")
+    window.reads("hand-intro")
+    window.reads("hand-no-words")
+    window.sees("Heel slide: 1 of")
+    window.check()
+    window.press_at("summary")
+    window.sees("done-by-hand,slide")
+    window.check()
+    window.press("day-back")
+    window.at("day")
