@@ -123,7 +123,7 @@ impl<'a> Speaker<'a> {
             Prop::Roll => "prop-roll",
             Prop::Strap => "prop-strap",
             Prop::Step => "prop-step",
-            Prop::Band => "prop-band",
+            Prop::Band | Prop::TiedBand => "prop-band",
             Prop::Cuff => "prop-cuff",
             Prop::Pillow => "prop-pillow",
             Prop::Stick => "prop-stick",

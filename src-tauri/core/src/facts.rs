@@ -36,8 +36,19 @@ pub struct Facts {
     pub bends_spine: bool,
     /// The spine twists under way.
     pub twists_spine: bool,
-    /// A band, a cuff or a weight belongs to it.
-    pub resistance: bool,
+    /// A band or a weight belongs to it, and on whom it pulls.
+    pub resistance: Resistance,
+}
+
+/// On whom an outside resistance pulls that belongs to a movement.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Resistance {
+    /// There is none.
+    None,
+    /// On the working limb.
+    Working,
+    /// On both: a band round both, or held in both hands.
+    Both,
 }
 
 /// The range one joint goes through on one axis.

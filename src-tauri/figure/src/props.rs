@@ -34,6 +34,7 @@ impl Props<'_> {
             Prop::Step => self.step(),
             Prop::Roll => self.roll(),
             Prop::Band => self.band(),
+            Prop::TiedBand => self.tied_band(),
             Prop::Strap => self.strap(),
             Prop::Cuff => self.cuff(),
             Prop::Stick => self.stick(),
@@ -181,9 +182,17 @@ impl Props<'_> {
                     round_both(leg.hip.lerp(leg.knee, 0.85), other.hip.lerp(other.knee, 0.85))
                 }
                 Position::Seated if self.camera() == Camera::Front => vec![left, right],
-                Position::Seated => vec![leg.ankle, DVec3::new(placed.hips.x - 0.09, 0.03, leg.ankle.z)],
                 _ => round_both(leg.ankle.lerp(leg.knee, 0.08), other.ankle.lerp(other.knee, 0.08)),
             }
+        };
+        vec![self.moving(Part::Carried, BEFORE, ends)]
+    }
+
+    /// From the ankle to the back leg of the chair.
+    fn tied_band(&self) -> Vec<Piece> {
+        let ends = |moment: &Moment| {
+            let ankle = moment.placed.leg(self.course.working()).ankle;
+            vec![ankle, DVec3::new(moment.placed.hips.x - 0.09, 0.03, ankle.z)]
         };
         vec![self.moving(Part::Carried, BEFORE, ends)]
     }

@@ -4,7 +4,7 @@ use crate::bounds;
 use crate::facts::terms::{
     Axis, Drive, ItemSide, Joint, Limb, Motion, OperatedSide, PerSide, Position, Seat, Side, Surface,
 };
-use crate::facts::{ActionFact, Facts, MomentFact, RangeFact};
+use crate::facts::{ActionFact, Facts, MomentFact, RangeFact, Resistance};
 use crate::ids::{FamilyId, MovementId};
 use crate::library::Movement;
 use crate::plan::doc::Load;
@@ -144,12 +144,12 @@ impl Performed {
             size: manner.size,
         };
         for side in manner.side.working(manner.operated) {
-            done.add_working_side(facts, side, manner.load.is_some());
+            done.add_working_side(facts, side, manner.load);
         }
         done
     }
 
-    fn add_working_side(&mut self, facts: &Facts, working: Side, loaded: bool) {
+    fn add_working_side(&mut self, facts: &Facts, working: Side, load: Option<&Load>) {
         let sides_of = |limb: Limb| -> &'static [Side] {
             match (limb, working) {
                 (Limb::Trunk, _) => &[Side::Left, Side::Right],
@@ -158,7 +158,8 @@ impl Performed {
             }
         };
         *self.works.get_mut(working) = true;
-        *self.resistance.get_mut(working) |= facts.resistance || loaded;
+        *self.resistance.get_mut(working) |= facts.resistance != Resistance::None || load.is_some();
+        *self.resistance.get_mut(working.opposite()) |= facts.resistance == Resistance::Both;
         let weight = facts.weight;
         for (side, percent) in [(working, weight.working_percent), (working.opposite(), weight.other_percent)]
         {
@@ -179,6 +180,9 @@ impl Performed {
                 drive,
             }));
         }
+        if matches!(load, Some(Load::Band { .. })) {
+            self.add_band(facts, working);
+        }
         for fact in &facts.actions {
             let ActionFact { limb, joint, motion, drive } = *fact;
             self.actions.extend(sides_of(limb).iter().map(|&side| SidedAction {
@@ -198,6 +202,17 @@ impl Performed {
                 nm_per_kg,
                 drive,
             }));
+        }
+    }
+
+    /// A band may pull from anywhere: the muscles of both directions of whatever moves may have to work.
+    fn add_band(&mut self, facts: &Facts, side: Side) {
+        let moves = |r: &&RangeFact| r.limb == Limb::Working && tenths(r.from_deg) != tenths(r.to_deg);
+        for RangeFact { joint, axis, drive, .. } in facts.ranges.iter().filter(moves).copied() {
+            if drive != Drive::Passive {
+                let motions = [axis.positive(), axis.positive().opposite()];
+                self.actions.extend(motions.map(|motion| SidedAction { side, joint, motion, drive }));
+            }
         }
     }
 

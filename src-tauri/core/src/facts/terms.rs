@@ -269,6 +269,21 @@ impl Motion {
         }
     }
 
+    /// The other way round; to either side is its own.
+    pub fn opposite(self) -> Self {
+        match self {
+            Self::Flexion => Self::Extension,
+            Self::Extension => Self::Flexion,
+            Self::Abduction => Self::Adduction,
+            Self::Adduction => Self::Abduction,
+            Self::InternalRotation => Self::ExternalRotation,
+            Self::ExternalRotation => Self::InternalRotation,
+            Self::Dorsiflexion => Self::Plantarflexion,
+            Self::Plantarflexion => Self::Dorsiflexion,
+            Self::SideBending | Self::Twisting => self,
+        }
+    }
+
     /// The axis this direction lies on.
     pub fn axis(self) -> Axis {
         match self {

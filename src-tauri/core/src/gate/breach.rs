@@ -1,6 +1,8 @@
 //! Whether an exercise, as performed, breaks a precaution, and by how much.
 
-use crate::facts::{Drive, Joint, Motion, Performed, Position, Seat, Side, Surface, tenths, thousandths};
+use crate::facts::{
+    Drive, Joint, Motion, Performed, Position, Seat, Side, SidedAction, Surface, tenths, thousandths,
+};
 use crate::precaution::{
     DailyRule, ForbiddenPosition, Only, Precaution, PrecautionSide, RangeOver, Rule, WeightBearing,
 };
@@ -76,8 +78,7 @@ pub fn breach(precaution: &Precaution, performed: &Performed) -> Option<Measured
             is(Side::BOTH.iter().any(|s| side.covers(*s) && *performed.resistance.get(*s)))
         }
         Rule::Brace { .. } => {
-            is(!performed.with_brace
-                && Side::BOTH.iter().any(|s| side.covers(*s) && *performed.works.get(*s)))
+            is(!performed.with_brace && Side::BOTH.iter().any(|s| side.covers(*s) && is_used(performed, *s)))
         }
         Rule::Spine { no_bending, no_twisting, lift_most_kg } => {
             let lifts_too_much = lift_most_kg.is_some_and(|most| tenths(performed.load_kg) > tenths(most));
@@ -108,6 +109,14 @@ pub fn near_limit(precaution: &Precaution, performed: &Performed) -> Option<Meas
         reaches,
         allowed,
     })
+}
+
+/// Whether a side works, bears weight, or holds anything.
+fn is_used(performed: &Performed, side: Side) -> bool {
+    let holds = |action: &SidedAction| action.side == side && action.drive != Drive::Passive;
+    *performed.works.get(side)
+        || *performed.weight_percent.get(side) > 0.0
+        || performed.actions.iter().any(holds)
 }
 
 fn is(broken: bool) -> Option<Measured> {

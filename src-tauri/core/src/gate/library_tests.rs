@@ -154,8 +154,11 @@ fn floor_kneeling_and_weight_shut_theirs_and_nothing_else() {
     let touch =
         Rule::WeightBearing { term: WeightBearing::TouchDown, most_kg: None, most_percent: Some(10.0) };
     let bears = names(&[
+        "bridge",
+        "bridge-one-leg",
         "calf-raise",
         "calf-raise-one-leg",
+        "hands-and-knees-arch",
         "hip-hinge",
         "hip-hinge-shallow",
         "hip-hinge-stick",
@@ -178,4 +181,17 @@ fn floor_kneeling_and_weight_shut_theirs_and_nothing_else() {
         "walking",
     ]);
     assert_eq!(shut(&touch), bears);
+}
+
+#[test]
+fn a_brace_is_worn_by_the_leg_that_stands_and_a_band_pulls_on_both() {
+    let brace = Rule::Brace { brace: crate::sample::words("the splint") };
+    assert!(breaks(&brace, &performed("standing-abduction", ItemSide::Other)));
+    assert!(!breaks(&brace, &performed("heel-slide", ItemSide::Other)));
+    assert!(breaks(&brace, &performed("glute-set", ItemSide::Other)), "both buttocks tighten");
+    let resistance = Rule::Resistance {};
+    for id in ["standing-abduction-band", "standing-extension-band", "clam-band"] {
+        assert!(breaks(&resistance, &performed(id, ItemSide::Other)), "{id}");
+    }
+    assert!(!breaks(&resistance, &performed("side-lying-abduction-cuff", ItemSide::Other)));
 }

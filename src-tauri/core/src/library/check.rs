@@ -7,10 +7,10 @@ use std::fmt;
 use glam::DVec3;
 
 use crate::body::Placed;
-use crate::facts::{Limb, Position, Side, Surface};
+use crate::facts::{Joint, Limb, Position, Side, Surface};
 use crate::ids::MovementId;
 use crate::library::course::{Course, Moment};
-use crate::library::form::{Anchor, Form, LIMB_AXES, LimbAngles, PoseForm, Segment};
+use crate::library::form::{Anchor, Form, LIMB_AXES, LimbAngles, PoseForm, Prop, Segment, Starter};
 
 /// Poses in a movement, at most.
 const POSES: usize = 8;
@@ -18,6 +18,14 @@ const POSES: usize = 8;
 const GIVES: f64 = 0.02;
 /// How far a foot that bears weight may seem to slide, as a part of stature.
 const SLIDES: f64 = 0.03;
+/// How far a limb that is said to rest may rise, as a part of stature.
+const RISES: f64 = 0.08;
+/// A leg that stands alone bears at least this much, in per cent of body weight.
+const ALONE_PERCENT: f64 = 75.0;
+/// Looks between one pose and the next.
+const LOOKS: u32 = 6;
+/// Entries in one list, at most.
+const ENTRIES: usize = 20;
 /// Closer than this, one leg's bones would be inside the other leg, as a part of stature.
 const APART: f64 = 0.03;
 
@@ -62,6 +70,17 @@ pub enum Why {
     },
     /// One leg goes through the other.
     LegsCross,
+    /// A limb is said to rest, and rises by this part of stature.
+    RestRises {
+        /// How far.
+        by: f64,
+    },
+    /// A leg stands alone and is not said to bear the weight, or none stands.
+    WeightElsewhere,
+    /// A hand that is said to stay cannot reach so far.
+    OutOfReach,
+    /// Not of this joint, of this limb, or said twice.
+    NotOfThis,
     /// Position, surface, weight and what lies beneath do not go together.
     Disagrees,
     /// A part of stature, or a per cent, that cannot be.
@@ -89,6 +108,12 @@ impl fmt::Display for Impossible {
                 write!(f, "the foot bears weight, and is off its place on the ground by {by:.3} of stature")
             }
             Why::LegsCross => write!(f, "one leg goes through the other"),
+            Why::RestRises { by } => write!(f, "a limb is said to rest, and rises by {by:.3} of stature"),
+            Why::WeightElsewhere => {
+                write!(f, "whoever stands on one leg bears at least {ALONE_PERCENT} % of the weight on it")
+            }
+            Why::OutOfReach => write!(f, "a hand is said to stay where it is, and cannot reach so far"),
+            Why::NotOfThis => write!(f, "not of this joint or limb, too many, or said twice"),
             Why::Disagrees => write!(f, "position, surface, weight and what lies beneath do not go together"),
             Why::OutOfBounds { value } => write!(f, "{value} is out of bounds"),
         }
@@ -99,6 +124,7 @@ impl fmt::Display for Impossible {
 pub(super) fn possible(form: &Form) -> Result<(), Impossible> {
     let refuse = |place: String, why: Why| Impossible { movement: form.id.clone(), place, why };
     check_times(form).map_err(|why| refuse("poses".into(), why))?;
+    check_lists(form).map_err(|place| refuse(place.into(), Why::NotOfThis))?;
     check_place(form).map_err(|(place, why)| refuse(format!("place.{place}"), why))?;
     for (n, pose) in form.poses.iter().enumerate() {
         check_angles(form, pose).map_err(|(field, why)| refuse(format!("poses[{n}].{field}"), why))?;
@@ -106,9 +132,49 @@ pub(super) fn possible(form: &Form) -> Result<(), Impossible> {
     let course = Course::new(form, Side::Right, false);
     let start = course.at(0.0);
     for (n, pose) in form.poses.iter().enumerate() {
-        check_body(&course, &start, &course.at(pose.at)).map_err(|why| refuse(format!("poses[{n}]"), why))?;
+        let from = form.poses[n.saturating_sub(1)].at;
+        for look in 1..=LOOKS {
+            let at = from + (pose.at - from) * f64::from(look) / f64::from(LOOKS);
+            check_body(&course, &start, &course.at(at)).map_err(|why| refuse(format!("poses[{n}]"), why))?;
+        }
     }
     Ok(())
+}
+
+/// Lists without doubles, of what there is; motions that their joints have.
+fn check_lists(form: &Form) -> Result<(), &'static str> {
+    let place = &form.place;
+    let lists = [
+        ("place.level_feet", &place.level_feet),
+        ("place.still_hands", &place.still_hands),
+        ("place.pushing_legs", &place.pushing_legs),
+        ("place.pushing_arms", &place.pushing_arms),
+    ];
+    for (name, limbs) in lists {
+        if limbs.contains(&Limb::Trunk) || has_doubles(limbs) {
+            return Err(name);
+        }
+    }
+    let of_limb = |limb: Limb, joint: Joint| (limb == Limb::Trunk) == (joint == Joint::Trunk);
+    if form.efforts.len() > ENTRIES
+        || !form.efforts.iter().all(|e| of_limb(e.limb, e.joint) && e.motion.axis().is_of(e.joint))
+    {
+        return Err("efforts");
+    }
+    let joints: Vec<_> = form.drive.joints.iter().map(|drive| (drive.limb, drive.joint)).collect();
+    if has_doubles(&joints) || !joints.iter().all(|(limb, joint)| of_limb(*limb, *joint)) {
+        return Err("drive.joints");
+    }
+    if has_doubles(&form.props) || has_doubles(&form.targets) {
+        return Err("props");
+    }
+    let empty =
+        |starter: &Starter| starter.sets == 0 || starter.repetitions == Some(0) || starter.minutes == Some(0);
+    if form.starter.as_ref().is_some_and(empty) { Err("starter") } else { Ok(()) }
+}
+
+fn has_doubles<T: PartialEq>(list: &[T]) -> bool {
+    list.len() > ENTRIES || list.iter().enumerate().any(|(n, entry)| list[..n].contains(entry))
 }
 
 fn check_times(form: &Form) -> Result<(), Why> {
@@ -142,13 +208,20 @@ fn check_place(form: &Form) -> Result<(), (&'static str, Why)> {
     let surface_fits = match place.position {
         Position::Standing | Position::BentOver => place.surface == Surface::Ground && weight >= 100.0,
         Position::Supine | Position::HookLying | Position::Prone | Position::SideLying => {
-            matches!(place.surface, Surface::Bed | Surface::Floor) && weight == 0.0
+            let pushes = !place.pushing_legs.is_empty();
+            matches!(place.surface, Surface::Bed | Surface::Floor) && (weight > 0.0) == pushes
         }
         Position::Seated => matches!(place.surface, Surface::Chair | Surface::Bed),
         Position::Kneeling | Position::HandsAndKnees => {
             matches!(place.surface, Surface::Bed | Surface::Floor)
         }
     };
+    if place.step_height > 0.0 && !form.props.contains(&Prop::Step) {
+        return Err(("step_height", Why::Disagrees));
+    }
+    if place.anchor == Anchor::Shoulders && place.pushing_legs.is_empty() {
+        return Err(("pushing_legs", Why::Disagrees));
+    }
     surface_fits.then_some(()).ok_or(("surface", Why::Disagrees))
 }
 
@@ -185,6 +258,9 @@ fn check_body(course: &Course<'_>, start: &Moment, now: &Moment) -> Result<(), W
         check_surface(&now.placed)?;
     }
     check_feet(course, &start.placed, &now.placed)?;
+    check_standing(course, &now.placed)?;
+    check_rests(course, &start.placed, &now.placed)?;
+    check_hands(course, &start.placed, now)?;
     check_legs(course.form(), &now.placed)
 }
 
@@ -244,6 +320,52 @@ fn check_feet(course: &Course<'_>, start: &Placed, now: &Placed) -> Result<(), W
         let off = lifts.max(slides);
         if off > SLIDES {
             return Err(Why::FootOff { by: off });
+        }
+    }
+    Ok(())
+}
+
+/// Standing, a leg that is alone on its ground bears the weight.
+fn check_standing(course: &Course<'_>, now: &Placed) -> Result<(), Why> {
+    let place = &course.form().place;
+    if !matches!(place.position, Position::Standing | Position::BentOver) {
+        return Ok(());
+    }
+    let stands = |limb: Limb| {
+        let on = |at: &DVec3| at.y.min((at.y - place.step_height).abs()) <= SLIDES;
+        now.leg(course.side(limb)).sole(1.0).iter().any(on)
+    };
+    let bears = match (stands(Limb::Working), stands(Limb::Other)) {
+        (true, true) => true,
+        (true, false) => place.working_weight_percent >= ALONE_PERCENT,
+        (false, true) => place.other_weight_percent >= ALONE_PERCENT,
+        (false, false) => false,
+    };
+    bears.then_some(()).ok_or(Why::WeightElsewhere)
+}
+
+/// What is said to rest stays down.
+fn check_rests(course: &Course<'_>, start: &Placed, now: &Placed) -> Result<(), Why> {
+    for side in Side::BOTH {
+        let (rests, then, now) = (course.rests(side), start.leg(side), now.leg(side));
+        let rises = [(rests.thigh, now.knee.y - then.knee.y), (rests.shank, now.ankle.y - then.ankle.y)];
+        if let Some((_, by)) = rises.into_iter().find(|(rests, by)| *rests && *by > RISES) {
+            return Err(Why::RestRises { by });
+        }
+    }
+    Ok(())
+}
+
+/// Arms that follow hands that stay are arms of a human.
+fn check_hands(course: &Course<'_>, start: &Placed, now: &Moment) -> Result<(), Why> {
+    for limb in &course.form().place.still_hands {
+        let side = course.side(*limb);
+        let (then, here) = (start.arm(side).wrist, now.placed.arm(side).wrist);
+        let arm = now.pose.arms.get(side);
+        let human = (-60.0..=180.0).contains(&arm.shoulder_flexion_deg)
+            && (-5.0..=150.0).contains(&arm.elbow_flexion_deg);
+        if then.distance(here) > GIVES || !human {
+            return Err(Why::OutOfReach);
         }
     }
     Ok(())

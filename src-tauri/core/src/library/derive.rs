@@ -7,18 +7,20 @@
 //! Who stands on one leg holds the pelvis with that leg's abductors. Moments are gravity's share of
 //! free limbs; those of limbs that push are not estimated.
 
-use crate::body::{Placed, Rests, gravity_moment_nm_per_kg, limb_potential};
+use crate::body::{Rests, gravity_moment_nm_per_kg, limb_potential};
 use crate::facts::{
-    ActionFact, Axis, Drive, Facts, Joint, Limb, MomentFact, Motion, Position, RangeFact, Seat, Side,
-    WeightFact, tenths,
+    ActionFact, Axis, Drive, Facts, Joint, Limb, MomentFact, Motion, Position, RangeFact, Resistance, Seat,
+    Side, WeightFact, tenths,
 };
 use crate::library::course::{Course, Moment};
-use crate::library::form::{Form, LIMB_AXES, LimbAngles, LimbAxis, Prop};
+use crate::library::form::{Form, LIMB_AXES, LimbAngles, LimbAxis, Prop, Segment};
 
 /// How finely a stretch is looked at.
 const STEPS: u32 = 12;
 /// A moment below this, in N·m per kg and m, is none.
 const NO_MOMENT: f64 = 0.01;
+/// A load that hangs nearer to the vertical through the joint than this part of stature asks nothing.
+const NO_LEVER: f64 = 0.01;
 /// A limb that rises by less than this part of stature times its share of mass stays level.
 const LEVEL: f64 = 0.0005;
 /// Who bears at least this much of the body's weight on one leg stands on it alone, in per cent.
@@ -45,7 +47,7 @@ pub fn facts(form: &Form) -> Facts {
         position: place.position,
         surface: place.surface,
         lies_on: place.lies_on.filter(|_| place.position == Position::SideLying),
-        seat: seat(form, &stretches[0].moments[0].placed),
+        seat: seat(form, &stretches),
         ranges: Vec::new(),
         actions: Vec::new(),
         moments: Vec::new(),
@@ -55,7 +57,7 @@ pub fn facts(form: &Form) -> Facts {
         },
         bends_spine: false,
         twists_spine: false,
-        resistance: form.props.iter().any(|prop| matches!(prop, Prop::Band | Prop::Cuff)),
+        resistance: resistance(form),
     };
     for limb in [Limb::Working, Limb::Other] {
         for axis in &LIMB_AXES {
@@ -90,15 +92,40 @@ fn stretches(course: &Course<'_>) -> Vec<Stretch> {
     if all.is_empty() { vec![held()] } else { all }
 }
 
-fn seat(form: &Form, start: &Placed) -> Option<Seat> {
-    let knee = start.leg(Side::Right).knee.y;
-    let sits = form.props.contains(&Prop::Chair)
-        && (form.place.position == Position::Seated || form.poses[0].working.knee_flexion_deg > 60.0);
-    sits.then_some(match start.hips.y - knee {
+/// How high one sits: of who sits all the way, by the lower knee at the beginning; of who sits down or
+/// stands up, by the lowest moment with both knees bent.
+fn seat(form: &Form, stretches: &[Stretch]) -> Option<Seat> {
+    let all = || stretches.iter().flat_map(|stretch| &stretch.moments);
+    let knees = |moment: &Moment| Side::BOTH.map(|side| moment.placed.leg(side).knee.y);
+    let over = |moment: &Moment| {
+        let [left, right] = knees(moment);
+        moment.placed.hips.y - left.min(right)
+    };
+    let bent =
+        |moment: &&Moment| Side::BOTH.iter().all(|side| moment.pose.legs.get(*side).knee_flexion_deg > 60.0);
+    let over = match form.place.position {
+        Position::Seated => all().next().map(over),
+        _ if form.props.contains(&Prop::Chair) => all().filter(bent).map(over).min_by(f64::total_cmp),
+        _ => None,
+    };
+    over.map(|over| match over {
         over if over > SEAT_HIGH => Seat::High,
         over if over < SEAT_LOW => Seat::Low,
         _ => Seat::Knee,
     })
+}
+
+fn resistance(form: &Form) -> Resistance {
+    let has = |prop| form.props.contains(&prop);
+    match () {
+        () if has(Prop::Band) => Resistance::Both,
+        () if has(Prop::TiedBand) || has(Prop::Cuff) => Resistance::Working,
+        () => Resistance::None,
+    }
+}
+
+fn has_band(form: &Form) -> bool {
+    form.props.iter().any(|prop| matches!(prop, Prop::Band | Prop::TiedBand))
 }
 
 fn weight_percent(form: &Form, limb: Limb) -> f64 {
@@ -134,7 +161,8 @@ impl Look<'_> {
         }
         if self.pushes() {
             self.add_pushing(facts, least, most);
-        } else {
+        }
+        if !self.pushes() || self.swings() {
             for stretch in self.stretches {
                 self.add_free(facts, stretch);
             }
@@ -167,9 +195,8 @@ impl Look<'_> {
     /// What moves this joint on a stretch, or holds it.
     fn drive_on(&self, stretch: &Stretch) -> Drive {
         let drives = &self.course.form().drive;
-        let own = drives.joints.iter().find(|d| d.limb == self.limb && d.joint == self.axis.joint);
         let of_limb = if self.limb == Limb::Working { stretch.drive } else { drives.other };
-        own.map_or(of_limb, |own| own.drive)
+        self.said().unwrap_or(of_limb)
     }
 
     /// What moves this joint most of its own accord; of a joint that is held, what holds it.
@@ -178,6 +205,8 @@ impl Look<'_> {
         let drive = self.stretches.iter().map(|s| self.drive_on(s)).fold(Drive::Passive, strongest);
         let moves = most - least > 0.05;
         match drive {
+            _ if self.pushes() && moves => Drive::Active,
+            _ if self.pushes() => Drive::Isometric,
             _ if !self.pushes() && self.is_idle(moves) => Drive::Passive,
             Drive::Active if !moves && self.is_carried() && !self.pushes() => Drive::Passive,
             Drive::Active if !moves => Drive::Isometric,
@@ -207,8 +236,27 @@ impl Look<'_> {
         }
     }
 
+    /// The leg bears weight for a part of the way only: its foot leaves the ground, or arrives there.
+    fn swings(&self) -> bool {
+        let place = &self.course.form().place;
+        let rests = if self.limb == Limb::Working { &place.working_rests } else { &place.other_rests };
+        is_of_leg(self.axis.joint)
+            && weight_percent(self.course.form(), self.limb) > 0.0
+            && !rests.contains(&Segment::Foot)
+            && !rests.contains(&Segment::Shank)
+    }
+
+    /// What the file says of this joint in particular.
+    fn said(&self) -> Option<Drive> {
+        let joints = &self.course.form().drive.joints;
+        joints.iter().find(|d| d.limb == self.limb && d.joint == self.axis.joint).map(|own| own.drive)
+    }
+
     /// An arm whose hand only holds on, and a foot that nothing moves, are left to themselves.
     fn is_idle(&self, moves: bool) -> bool {
+        if self.said().is_some() {
+            return false;
+        }
         match self.axis.joint {
             Joint::Ankle => !moves,
             Joint::Shoulder | Joint::Elbow => self.course.form().place.still_hands.contains(&self.limb),
@@ -219,13 +267,16 @@ impl Look<'_> {
     fn add_pushing(&self, facts: &mut Facts, least: f64, most: f64) {
         let moves = most - least > 0.05;
         let drive = if moves { Drive::Active } else { Drive::Isometric };
-        let bent = moves || most.abs() > STRAIGHT_DEG;
+        let bent = moves || most.abs() > STRAIGHT_DEG || least.abs() > STRAIGHT_DEG;
         let motion = match (self.axis.joint, self.axis.motion) {
             (Joint::Hip | Joint::Knee | Joint::Elbow, Motion::Flexion) if bent => Motion::Extension,
-            (Joint::Ankle, _) if moves => Motion::Plantarflexion,
+            (Joint::Ankle, _) if bent => Motion::Plantarflexion,
             (Joint::Shoulder, Motion::Flexion) if bent => Motion::Flexion,
             _ => return,
         };
+        if moves && self.axis.joint == Joint::Shoulder {
+            facts.act(self.limb, self.axis.joint, Motion::Extension, drive);
+        }
         facts.act(self.limb, self.axis.joint, motion, drive);
     }
 
@@ -239,10 +290,13 @@ impl Look<'_> {
         if drive == Drive::Passive || self.is_idle(moves) {
             return;
         }
-        let (positive, negative) = (self.axis.motion, opposite(self.axis.motion));
+        let (positive, negative) = (self.axis.motion, self.axis.motion.opposite());
         let mut works = [false, false];
         for (motion, works) in [positive, negative].into_iter().zip(&mut works) {
             *works = self.add_moments(facts, stretch, motion, drive);
+        }
+        if moves && has_band(self.course.form()) {
+            works = [true, true];
         }
         if moves && !works[0] && !works[1] {
             works = self.level(first, last, gone > 0.0);
@@ -275,7 +329,7 @@ impl Look<'_> {
                 let of = |load| gravity_moment_nm_per_kg(&moment.placed, rests, joint, motion, side, load);
                 (of(0.0), (of(1.0) - of(0.0)) / 9.81)
             })
-            .filter(|(bare, _)| *bare > NO_MOMENT)
+            .filter(|(bare, lever)| *bare > NO_MOMENT || *lever > NO_LEVER)
             .collect();
         let Some(heaviest) = peaks.iter().copied().max_by(|a, b| a.0.total_cmp(&b.0)) else { return false };
         let farthest = peaks.iter().copied().max_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or(heaviest);
@@ -286,7 +340,7 @@ impl Look<'_> {
                 facts.moments.push(fact);
             }
         }
-        true
+        heaviest.0 > NO_MOMENT
     }
 }
 
@@ -322,8 +376,9 @@ fn add_trunk(form: &Form, stretches: &[Stretch], facts: &mut Facts) {
     let bend = furthest(Axis::Flexion, |m| m.pose.trunk.flexion_deg);
     let aside = furthest(Axis::SideBending, |m| m.pose.trunk.side_bending_deg);
     let twist = furthest(Axis::Twisting, |m| m.pose.trunk.twisting_deg);
-    let stands = matches!(form.place.position, Position::Standing | Position::BentOver);
-    let bows = stands && moments().any(|m| m.pose.pelvis.lean_deg >= BOWED_DEG);
+    let upright = [Position::Standing, Position::BentOver, Position::Seated, Position::Kneeling];
+    let bows =
+        upright.contains(&form.place.position) && moments().any(|m| m.pose.pelvis.lean_deg >= BOWED_DEG);
     facts.bends_spine = bend.max(aside) >= BENT_DEG || bows;
     facts.twists_spine = twist >= TWISTED_DEG;
 }
@@ -344,20 +399,6 @@ fn rank(drive: Drive) -> u8 {
         Drive::Isometric => 2,
         Drive::Assisted => 1,
         Drive::Passive => 0,
-    }
-}
-
-fn opposite(motion: Motion) -> Motion {
-    match motion {
-        Motion::Flexion => Motion::Extension,
-        Motion::Extension => Motion::Flexion,
-        Motion::Abduction => Motion::Adduction,
-        Motion::Adduction => Motion::Abduction,
-        Motion::InternalRotation => Motion::ExternalRotation,
-        Motion::ExternalRotation => Motion::InternalRotation,
-        Motion::Dorsiflexion => Motion::Plantarflexion,
-        Motion::Plantarflexion => Motion::Dorsiflexion,
-        Motion::SideBending | Motion::Twisting => motion,
     }
 }
 

@@ -62,7 +62,10 @@ pub enum Prop {
     Roll,
     Strap,
     Step,
+    /// Round both limbs, or held in both hands.
     Band,
+    /// Tied to something that stands: it pulls on the working limb alone.
+    TiedBand,
     Cuff,
     Pillow,
     Stick,

@@ -1,5 +1,5 @@
 use super::*;
-use crate::facts::{Axis, Drive, Joint, Limb, Motion, Position, Seat, Surface, tenths};
+use crate::facts::{Axis, Drive, Joint, Limb, Motion, Position, Resistance, Seat, Surface, tenths};
 
 fn movement(id: &str) -> Movement {
     let id = MovementId::new(id).expect("an id");
@@ -168,8 +168,50 @@ fn seats_spines_and_resistance_follow_from_poses_and_props() {
     assert_eq!(twists, ["knee-rolls"]);
     for movement in Library::shipped().iter() {
         let named = movement.id.as_str().ends_with("-band") || movement.id.as_str().ends_with("-cuff");
-        assert_eq!(movement.facts().resistance, named, "{}", movement.id);
+        assert_eq!(movement.facts().resistance != Resistance::None, named, "{}", movement.id);
     }
+}
+
+#[test]
+fn a_seat_is_a_seat_without_a_chair_and_whichever_way_it_is_left() {
+    let mut low = form("seated-march-low");
+    low.props.clear();
+    assert_eq!(Movement::new(low).expect("possible").facts().seat, Some(Seat::Low));
+    let mut down = form("sit-to-stand-low");
+    down.poses.reverse();
+    let last = down.poses.len() - 1;
+    (down.poses[0].at, down.poses[1].at, down.poses[last].at) = (0.0, 0.6, 1.0);
+    assert_eq!(Movement::new(down).expect("possible").facts().seat, Some(Seat::Low));
+}
+
+#[test]
+fn a_band_may_pull_from_anywhere() {
+    let mut curl = form("seated-knee-bend");
+    curl.props.push(Prop::Band);
+    let curl = Movement::new(curl).expect("possible");
+    for motion in [Motion::Flexion, Motion::Extension] {
+        assert!(acts(&curl, Limb::Working, Joint::Knee, motion).is_some(), "{motion:?}");
+    }
+    assert!(
+        acts(&movement("shoulder-blade-squeeze-band"), Limb::Working, Joint::Shoulder, Motion::Extension)
+            .is_some()
+    );
+}
+
+#[test]
+fn a_leg_that_steps_pushes_and_swings() {
+    let (working, other) = (Limb::Working, Limb::Other);
+    for (id, limb) in [("step-up", other), ("walking", working), ("walking", other)] {
+        let movement = movement(id);
+        assert!(acts(&movement, limb, Joint::Hip, Motion::Flexion).is_some(), "{id}: swings");
+        assert!(acts(&movement, limb, Joint::Hip, Motion::Extension).is_some(), "{id}: pushes");
+        assert_eq!(acts(&movement, limb, Joint::Hip, Motion::Abduction), Some(Drive::Isometric), "{id}");
+    }
+    let mut tiptoe = form("calf-raise");
+    tiptoe.poses.remove(0);
+    tiptoe.poses[0].at = 0.0;
+    let tiptoe = Movement::new(tiptoe).expect("possible");
+    assert!(acts(&tiptoe, working, Joint::Ankle, Motion::Plantarflexion).is_some(), "held on the toes");
 }
 
 #[test]
@@ -216,7 +258,7 @@ fn hands_that_hold_on_stay_where_they_are() {
 #[test]
 fn an_impossible_movement_is_refused_and_its_place_named() {
     type Edit = fn(&mut Form);
-    let cases: [(&str, Edit, &str); 14] = [
+    let cases: [(&str, Edit, &str); 24] = [
         ("heel-slide", |f| f.poses.clear(), "poses"),
         ("heel-slide", |f| f.poses[1].at = 0.5, "poses"),
         ("heel-slide", |f| f.poses[1].at = f64::NAN, "poses"),
@@ -242,6 +284,22 @@ fn an_impossible_movement_is_refused_and_its_place_named() {
             |f| f.poses[1].working.ankle_dorsiflexion_deg = 15.0,
             "poses[1].working.ankle_dorsiflexion_deg",
         ),
+        // What is said to rest and rises, and who is said not to bear what they stand on.
+        ("straight-leg-raise", |f| f.place.working_rests = vec![Segment::Thigh, Segment::Foot], "poses[1]"),
+        ("prone-knee-bend", |f| f.place.working_rests.push(Segment::Shank), "poses[1]"),
+        (
+            "standing-abduction",
+            |f| (f.place.working_weight_percent, f.place.other_weight_percent) = (100.0, 0.0),
+            "poses[1]",
+        ),
+        ("mini-squat", |f| f.place.step_height = 0.2, "place.step_height"),
+        ("bridge", |f| f.place.pushing_legs.clear(), "place.pushing_legs"),
+        ("bridge", |f| f.place.working_weight_percent = 101.0, "place.working_weight_percent"),
+        ("hip-hinge", |f| f.poses[1].trunk.pelvis_lean_deg = 100.0, "poses[1]"),
+        // Muscles and lists that cannot be.
+        ("quad-set", |f| f.efforts[0].motion = Motion::Abduction, "efforts"),
+        ("stick-flexion", |f| f.drive.joints.push(f.drive.joints[0]), "drive.joints"),
+        ("heel-slide", |f| f.props = vec![Prop::Roll; 20_000], "props"),
     ];
     for (id, edit, place) in cases {
         let mut form = form(id);
