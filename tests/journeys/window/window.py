@@ -36,6 +36,8 @@ PATIENCE_S = 20.0
 POLL_S = 0.05
 # A hand takes so long from one tap to the next; what comes sooner is taken for a shaking one.
 HAND_S = 0.45
+# A window that is still there after so long was never told to close.
+LOST_S = 3.0
 # So long the driver may take for one command.
 DRIVER_PATIENCE_S = 25
 # The European rules' levels, and the contrast that this program promises beyond them.
@@ -133,6 +135,12 @@ class Window:
         self.server.terminate()
         self.server.wait(10)
         self.log.close()
+        # On a busy machine the driver's wish to close is at times lost; a hand's never was.
+        with contextlib.suppress(AssertionError):
+            until(lambda: not self.processes(), "a closed window", lambda: "", LOST_S)
+        for process in self.processes():
+            with contextlib.suppress(ProcessLookupError):
+                os.kill(process, signal.SIGTERM)
         until(lambda: not self.processes(), "the end of the program", lambda: str(self.processes()))
 
     def processes(self) -> list[int]:
