@@ -10,6 +10,7 @@ use crate::body::Placed;
 use crate::facts::{Joint, Limb, Position, Side, Surface};
 use crate::ids::MovementId;
 use crate::library::course::{Course, Moment};
+use crate::library::derive::STANDS_ALONE_PERCENT;
 use crate::library::form::{Anchor, Form, LIMB_AXES, LimbAngles, PoseForm, Prop, Segment, Starter};
 
 /// Poses in a movement, at most.
@@ -20,8 +21,6 @@ const GIVES: f64 = 0.02;
 const SLIDES: f64 = 0.03;
 /// How far a limb that is said to rest may rise, as a part of stature.
 const RISES: f64 = 0.08;
-/// A leg that stands alone bears at least this much, in per cent of body weight.
-const ALONE_PERCENT: f64 = 75.0;
 /// Looks between one pose and the next.
 const LOOKS: u32 = 6;
 /// Entries in one list, at most.
@@ -110,7 +109,10 @@ impl fmt::Display for Impossible {
             Why::LegsCross => write!(f, "one leg goes through the other"),
             Why::RestRises { by } => write!(f, "a limb is said to rest, and rises by {by:.3} of stature"),
             Why::WeightElsewhere => {
-                write!(f, "whoever stands on one leg bears at least {ALONE_PERCENT} % of the weight on it")
+                write!(
+                    f,
+                    "whoever stands on one leg bears at least {STANDS_ALONE_PERCENT} % of the weight on it"
+                )
             }
             Why::OutOfReach => write!(f, "a hand is said to stay where it is, and cannot reach so far"),
             Why::NotOfThis => write!(f, "not of this joint or limb, too many, or said twice"),
@@ -337,8 +339,8 @@ fn check_standing(course: &Course<'_>, now: &Placed) -> Result<(), Why> {
     };
     let bears = match (stands(Limb::Working), stands(Limb::Other)) {
         (true, true) => true,
-        (true, false) => place.working_weight_percent >= ALONE_PERCENT,
-        (false, true) => place.other_weight_percent >= ALONE_PERCENT,
+        (true, false) => place.working_weight_percent >= STANDS_ALONE_PERCENT,
+        (false, true) => place.other_weight_percent >= STANDS_ALONE_PERCENT,
         (false, false) => false,
     };
     bears.then_some(()).ok_or(Why::WeightElsewhere)

@@ -23,8 +23,9 @@ const NO_MOMENT: f64 = 0.01;
 const NO_LEVER: f64 = 0.01;
 /// A limb that rises by less than this part of stature times its share of mass stays level.
 const LEVEL: f64 = 0.0005;
-/// Who bears at least this much of the body's weight on one leg stands on it alone, in per cent.
-const STANDS_ALONE_PERCENT: f64 = 75.0;
+/// Who bears at least this much of the body's weight on one leg stands on it alone, in per cent. A
+/// movement on one leg that puts less on it is refused.
+pub(super) const STANDS_ALONE_PERCENT: f64 = 75.0;
 /// A joint that is bent by less than this bears weight without its muscles, in degrees.
 const STRAIGHT_DEG: f64 = 10.0;
 /// From this bend on, the spine counts as bent, in degrees: common practice, no source.
