@@ -1,7 +1,12 @@
 ### Words used in many places.
 
 date-day = { $weekday } { $day } { $month }
+date-short = { $day } { $month }
 date-day-and-year = { $weekday } { $day } { $month } { $year }
+
+# Several things: “a, b and c”.
+list-comma = {", "}
+list-last = { $first } and { $last }
 
 side-left = left side
 side-right = right side

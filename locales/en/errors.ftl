@@ -191,6 +191,9 @@ do-clinic-unknown-movement = List the movements with the command library.
 err-report-not-unsealed = The report does not open with this key. Nothing was changed.
 do-report-not-unsealed = Check that the key is the one that reports are sealed to in your signers list.
 
+err-not-printed = The page could not be set ({ $what }). Nothing was changed.
+do-not-printed = Try again. If it stays so, tell whoever looks after Sendaluna.
+
 err-report-not-ours = This is no report of Sendaluna.
 do-report-not-ours = Ask for the sealed file that the patient’s program made.
 

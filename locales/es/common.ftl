@@ -1,7 +1,12 @@
 ### Palabras que se usan en muchos lugares.
 
 date-day = { $weekday } { $day } de { $month }
+date-short = { $day } de { $month }
 date-day-and-year = { $weekday } { $day } de { $month } de { $year }
+
+# Several things: “a, b and c”.
+list-comma = {", "}
+list-last = { $first } y { $last }
 
 side-left = lado izquierdo
 side-right = lado derecho

@@ -191,6 +191,9 @@ do-clinic-unknown-movement = Vea los movimientos con la orden library.
 err-report-not-unsealed = El informe no se abre con esta clave. No se ha cambiado nada.
 do-report-not-unsealed = Compruebe que la clave es la que recibe los informes en su lista de firmantes.
 
+err-not-printed = No se pudo componer la página ({ $what }). No ha cambiado nada.
+do-not-printed = Inténtelo otra vez. Si sigue así, avise a quien cuida de Sendaluna.
+
 err-report-not-ours = Esto no es un informe de Sendaluna.
 do-report-not-ours = Pida el archivo cerrado que hizo el programa del paciente.
 

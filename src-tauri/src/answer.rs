@@ -8,7 +8,8 @@ use std::process::ExitCode;
 use clap::Parser;
 use sendaluna_bedside::hand::Break;
 use sendaluna_bedside::hand_back::Wishes;
-use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::say;
+use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{BreakWhy, Coded, IanaZone, KeyringOrFile, Value, Words};
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
 use serde_json::json;
@@ -210,9 +211,10 @@ fn report(desk: &Desk, trouble: &Trouble) {
         Trouble::Bedside(error) => {
             let home = desk.look().ok();
             let known = home.as_ref().and_then(|home| home.known().ok());
-            Speaker::new(&desk.words, known.as_ref().map(|known| &known.plan)).error(error)
+            let speaker = Speaker::new(&desk.words, known.as_ref().map(|known| &known.plan));
+            say::error(&speaker, error)
         }
-        other => sendaluna_bedside::say::say_error(&desk.words, other),
+        other => say::coded(&desk.words, other),
     };
     if desk.json {
         let mut error = json!({ "code": trouble.code(), "happened": happened, "do": to_do });

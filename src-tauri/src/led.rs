@@ -5,7 +5,8 @@ use std::time::Duration;
 
 use sendaluna_bedside::guide::Guide;
 use sendaluna_bedside::home::Known;
-use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::say;
+use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{
     Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, Prop, State, Tier,
 };
@@ -125,7 +126,7 @@ impl<'a> Led<'a> {
             Err(
                 error @ (BedsideError::NotNow | BedsideError::NoEasierWay | BedsideError::FigureOutOfRange),
             ) => {
-                let (happened, _) = self.speaker().error(&error);
+                let (happened, _) = say::error(&self.speaker(), &error);
                 self.line(&happened);
             }
             Err(error) => return Err(error.into()),

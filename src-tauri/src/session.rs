@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use sendaluna_bedside::begin::Questions;
 use sendaluna_bedside::home::Known;
-use sendaluna_bedside::say::Speaker;
+use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{By, PainAnswer, SignId, Tier};
 use sendaluna_bedside::{Bedside, BedsideError};
 use serde_json::json;

@@ -2,8 +2,8 @@
 
 use sendaluna_bedside::BedsideError;
 use sendaluna_bedside::hand::{Break, WhichDay};
-use sendaluna_bedside::say::Speaker;
 use sendaluna_bedside::settings::Change;
+use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
 use sendaluna_bedside::view::day::{ContactsView, DayView, GateView, ItemView, RuleView};
 use serde_json::json;

@@ -14,10 +14,10 @@ use crate::clock::Now;
 use crate::day::contacts;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
-use crate::say::Speaker;
 use crate::stop::stop_view;
 use crate::view::session::{AnsweredView, BeforeView, ComingView, DateView};
 use crate::view::window::WrittenView;
+use sendaluna_say::Speaker;
 
 impl Bedside {
     /// What is asked before a session of everything due, or of one item, and what is coming. Refused,

@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use sendaluna_core::calendar::{Away, DueItem, due};
 use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
+use sendaluna_core::plan::UNWELL;
 use sendaluna_core::plan::doc::{Dose, Tier, When};
 use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SessionRecord, SetBackKind};
 use sendaluna_core::session::{Arranged, PainAnswer, Runner, SetId, answer_at_rest, arrange};
@@ -15,10 +16,6 @@ use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
-
-/// The sign that is always there, whatever the plan lists: "I feel unwell or dizzy". No session, and
-/// ring the clinic today.
-pub const UNWELL: &str = "unwell";
 
 /// What is asked before a session.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -3,23 +3,20 @@
 
 use sendaluna_core::calendar::{Away, DueDay, DueItem, EpisodeDay};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
-use sendaluna_core::ids::SignId;
 use sendaluna_core::plan::Amount;
-use sendaluna_core::plan::doc::{Dose, Item, Tier};
-use sendaluna_core::precaution::End;
+use sendaluna_core::plan::doc::{Dose, Item};
 use sendaluna_core::session::{arrange, closed_length_ms};
 use sendaluna_words::Words;
 
-use crate::begin::UNWELL;
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
-use crate::say::Speaker;
 use crate::stop::stop_view;
 use crate::view::day::{
     CareView, ContactsView, DayView, GateView, GatesView, ItemView, NowView, ReasonView, RuleView, SignView,
 };
 use crate::weeks::weeks;
+use sendaluna_say::{SaidSign, Speaker};
 
 impl Bedside {
     /// Today.
@@ -281,19 +278,11 @@ impl<'a> View<'a> {
     fn rules(&self) -> Vec<RuleView> {
         let at = self.known.gate_day(self.now.at);
         let words = self.speaker.words;
-        let until =
-            |rule: &DayRule| match (rule.opens.and_then(|opens| opens.pred_opt()), rule.precaution.ends) {
-                (Some(last), _) => words.say("reason-through", &[("day", words.day_and_year(last).into())]),
-                (None, End::UntilLifted { not_before: Some(day), .. }) => {
-                    words.say("reason-until-lifted-not-before", &[("day", words.day_and_year(day).into())])
-                }
-                (None, _) => words.say("reason-until-lifted", &[]),
-            };
         let view = |rule: DayRule| {
             let set_by = self.speaker.who(&rule.set_by);
             RuleView {
                 text: self.speaker.text(&rule.precaution.why),
-                until_said: until(&rule),
+                until_said: self.speaker.rule_ends(&rule),
                 set_by_said: words.say("set-by", &[("who", set_by.as_str().into())]),
                 set_by,
                 opens: rule.opens,
@@ -311,21 +300,8 @@ impl<'a> View<'a> {
 
 pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>) -> ContactsView {
     let clinic = &plan.doc().clinic;
-    let mut signs: Vec<SignView> = plan
-        .doc()
-        .warning_signs
-        .iter()
-        .map(|sign| SignView { sign: sign.id.clone(), tier: sign.tier, text: speaker.text(&sign.text) })
-        .collect();
-    let unwell = SignId::new(UNWELL).ok().filter(|id| signs.iter().all(|sign| sign.sign != *id));
-    signs.extend(unwell.map(|sign| {
-        let text = speaker.words.say("sign-unwell", &[]);
-        SignView { sign, tier: Tier::RingToday, text }
-    }));
-    for sign in signs.iter_mut().filter(|sign| sign.sign.as_str() == UNWELL) {
-        sign.tier = sign.tier.min(Tier::RingToday);
-    }
-    signs.sort_by_key(|sign| sign.tier);
+    let signs = speaker.signs(plan).into_iter();
+    let signs = signs.map(|SaidSign { sign, tier, text }| SignView { sign, tier, text }).collect();
     let phone = [("phone", clinic.emergency_phone.as_str().into())];
     ContactsView {
         clinic: clinic.name.clone(),

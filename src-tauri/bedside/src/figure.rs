@@ -1,11 +1,11 @@
 //! How does somebody look who does this exercise?
 
-use sendaluna_core::facts::{ItemSide, Limb, OperatedSide, Side};
+use sendaluna_core::facts::{OperatedSide, Side};
 use sendaluna_core::gate::GateDay;
-use sendaluna_core::library::{Library, Movement};
+use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Item;
-use sendaluna_core::precaution::{Rule, Standing};
+use sendaluna_core::precaution::Standing;
 use sendaluna_core::session::SidesAtOnce;
 use sendaluna_figure::{Drawing, Limit, Shape, Showing, draw};
 
@@ -36,9 +36,8 @@ pub(crate) fn drawn(
     let easier = item.easier.as_ref().filter(|_| asked.easier);
     let movement = easier.map_or(&item.movement, |easier| &easier.movement);
     let found = library.find(plan, movement)?;
-    let limit = limit(found.movement(), standing, at, asked.working);
-    let operated = operated(plan, item);
-    let showing = Showing { working: asked.working, both: asked.both, operated, limit };
+    let limit = Limit::standing(found.movement(), standing, at.day(), asked.working);
+    let showing = Showing { working: asked.working, both: asked.both, operated: operated(plan, item), limit };
     Some(draw(found.movement(), &showing).into())
 }
 
@@ -55,13 +54,8 @@ fn operated(plan: &Plan, item: &Item) -> OperatedSide {
 
 /// The figure of an item before anything of it was begun: as its first side does it.
 pub fn of_item(plan: &Plan, item: &Item) -> FigureAsked {
-    let working = item.side.working(operated(plan, item));
-    FigureAsked {
-        item: item.id.clone(),
-        easier: false,
-        working: working.first().copied().unwrap_or(Side::Right),
-        both: item.side == ItemSide::BothTogether,
-    }
+    let (working, both) = Showing::first_side(item, operated(plan, item));
+    FigureAsked { item: item.id.clone(), easier: false, working, both }
 }
 
 /// The figure of an item while these sides do it.
@@ -72,26 +66,4 @@ pub fn of_sides(asked: &FigureAsked, sides: SidesAtOnce) -> FigureAsked {
         SidesAtOnce::Both => (asked.working, true),
     };
     FigureAsked { working, both, ..asked.clone() }
-}
-
-/// The strictest limit that stands today to a joint that the movement moves.
-fn limit(movement: &Movement, standing: &Standing, at: &GateDay, working: Side) -> Option<Limit> {
-    let holds = standing.in_force.iter().filter(|p| p.opens.is_none_or(|opens| at.day() < opens));
-    let limits = holds.filter_map(|in_force| match &in_force.precaution.rule {
-        Rule::Range { joint, motion, most_deg, .. } if in_force.precaution.side.covers(working) => {
-            Some(Limit { joint: *joint, motion: *motion, most_deg: *most_deg })
-        }
-        _ => None,
-    });
-    limits.filter(|limit| moves(movement, limit)).min_by(|a, b| a.most_deg.total_cmp(&b.most_deg))
-}
-
-fn moves(movement: &Movement, limit: &Limit) -> bool {
-    let axis = limit.motion.axis();
-    movement.facts().ranges.iter().any(|range| {
-        range.limb == Limb::Working
-            && range.joint == limit.joint
-            && range.axis == axis
-            && range.to_deg - range.from_deg > 1.0
-    })
 }

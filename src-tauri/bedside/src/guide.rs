@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use sendaluna_core::facts::Position;
 use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
+use sendaluna_core::plan::UNWELL;
 use sendaluna_core::record::{
     Body, By, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
 };
@@ -13,7 +14,6 @@ use sendaluna_core::session::{
     Cue, NotNow, PainAnswer, PainKind, Part, Runner, SetId, State, Turn, answer_during,
 };
 
-use crate::begin::UNWELL;
 use crate::clock::{Clock, Now};
 use crate::error::BedsideError;
 use crate::home::Bedside;

@@ -14,9 +14,9 @@ use crate::error::BedsideError;
 use crate::guide::{Fewer, Guide};
 use crate::home::{Bedside, Known};
 use crate::lead::shown::Shown;
-use crate::say::Speaker;
 use crate::stop::stop_view;
 use crate::view::session::{EndedView, PainSaidView, Press, StageName, StageView, Told, WaitsFor};
+use sendaluna_say::Speaker;
 
 /// How many characters of free text are kept.
 const MOST_WORDS: usize = 1_000;

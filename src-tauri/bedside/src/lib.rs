@@ -24,7 +24,7 @@
 //! | [`hand_back`] | what goes back to the clinic? |
 //! | [`settings`] | how does the patient want it? |
 //! | [`summary`] | what does an offered plan say? |
-//! | [`say`] | how is it said? |
+//! | [`say`] | how is what went wrong said? |
 
 pub mod before;
 pub mod begin;
@@ -65,6 +65,7 @@ pub mod types {
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_exchange::file::SIZE_LIMIT;
     pub use sendaluna_figure::Part;
+    pub use sendaluna_say::Speaker;
     pub use sendaluna_store::{KeyPort, KeyringOrFile, StoreError};
     pub use sendaluna_words::{Value, Words};
     pub use sendaluna_zones::IanaZone;

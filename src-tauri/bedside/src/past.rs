@@ -6,8 +6,8 @@ use sendaluna_core::record::{Ending, Moment, SessionRecord};
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
-use crate::say::Speaker;
 use crate::view::past::{PainPointView, PastDayView, PastMark, PastSessionView, PastView, PastWeekView};
+use sendaluna_say::Speaker;
 
 impl Bedside {
     /// What was done, newest week first.

@@ -3,8 +3,8 @@
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Tier;
 
-use crate::say::Speaker;
 use crate::view::day::StopView;
+use sendaluna_say::Speaker;
 
 /// A stop that says to ring: whom, and what to say.
 pub(crate) fn stop_view(plan: &Plan, speaker: &Speaker<'_>, tier: Tier) -> StopView {

@@ -3,7 +3,6 @@
 
 use sendaluna_core::calendar::Today;
 use sendaluna_core::gate::{Gate, GateDay, Gates};
-use sendaluna_core::plan::doc::DayZero;
 use sendaluna_words::Words;
 
 use crate::clock::Now;
@@ -11,8 +10,8 @@ use crate::day::contacts;
 use crate::figure;
 use crate::home::{Bedside, clinic_zone};
 use crate::receive::Offer;
-use crate::say::Speaker;
 use crate::view::receive::{EpisodeView, NotYetView, SummaryView};
+use sendaluna_say::Speaker;
 
 impl Bedside {
     /// What an offered plan says.
@@ -52,10 +51,7 @@ impl Bedside {
                 .doc()
                 .episodes
                 .iter()
-                .map(|e| EpisodeView {
-                    name: speaker.text(&e.name),
-                    day_said: day_zero_said(words, e.day_zero),
-                })
+                .map(|e| EpisodeView { name: speaker.text(&e.name), day_said: speaker.day_zero(e.day_zero) })
                 .collect(),
             exercises: plan.doc().items.len(),
             not_yet: plan.doc().items.iter().filter_map(not_yet).collect(),
@@ -66,15 +62,5 @@ impl Bedside {
             first: offer.first,
             same_again: offer.same_again(),
         }
-    }
-}
-
-fn day_zero_said(words: &Words, day: DayZero) -> String {
-    match day {
-        DayZero::Known { date } => words.day_and_year(date),
-        DayZero::Estimated { date } => {
-            words.say("day-zero-estimated", &[("day", words.day_and_year(date).into())])
-        }
-        DayZero::NotYetKnown {} => words.say("day-zero-unknown", &[]),
     }
 }

@@ -5,8 +5,8 @@ use sendaluna_core::calendar::{week_of, week_span};
 use sendaluna_core::plan::doc::Episode;
 
 use crate::home::Known;
-use crate::say::Speaker;
 use crate::view::day::{EpisodeWeeksView, ItemView, OpensView, WeekView};
+use sendaluna_say::Speaker;
 
 /// The weeks of every episode whose day 0 is known.
 pub(crate) fn weeks(

@@ -18,6 +18,7 @@ use zeroize::Zeroizing;
 
 mod args;
 mod library;
+mod paper;
 mod report;
 
 use args::{
@@ -134,6 +135,8 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             Ok(answer)
         }
         Command::Report(command) => report::answer(words, speaker, command),
+        Command::Sheet(args) => paper::sheet(words, args, now),
+        Command::Letter(args) => paper::letter(words, args, now),
         Command::Library(args) => library::answer(words, speaker, args),
         Command::Plan(PlanCommand::Sign { source, ground, key, out }) => {
             let doc = read_plan(source)?;

@@ -49,6 +49,8 @@ pub enum ClinicError {
     NotUnsealed,
     /// A report that cannot be read.
     Report(ReportFault),
+    /// A page could not be set.
+    NotPrinted(String),
     /// No passphrase was given, and there is no terminal to ask at.
     NoPassphrase,
 }
@@ -68,6 +70,7 @@ impl ClinicError {
             Self::EpisodeUnknown(text()),
             Self::UnknownMovement(text()),
             Self::NotUnsealed,
+            Self::NotPrinted(text()),
             Self::NoPassphrase,
         ]
     }
@@ -86,7 +89,7 @@ impl ClinicError {
             | Self::NotUnsealed
             | Self::Report(_)
             | Self::Source { .. } => 1,
-            Self::File { .. } | Self::Key(_) | Self::NoPassphrase => 3,
+            Self::File { .. } | Self::Key(_) | Self::NotPrinted(_) | Self::NoPassphrase => 3,
         }
     }
 }
@@ -100,6 +103,12 @@ impl From<KeyError> for ClinicError {
 impl From<Refusal> for ClinicError {
     fn from(refusal: Refusal) -> Self {
         Self::Refused(refusal)
+    }
+}
+
+impl From<sendaluna_paper::NotPrinted> for ClinicError {
+    fn from(error: sendaluna_paper::NotPrinted) -> Self {
+        Self::NotPrinted(error.0)
     }
 }
 
@@ -125,6 +134,7 @@ impl Coded for ClinicError {
             Self::UnknownMovement(_) => "clinic-unknown-movement",
             Self::NotUnsealed => "report-not-unsealed",
             Self::Report(fault) => fault.code(),
+            Self::NotPrinted(_) => "not-printed",
             Self::NoPassphrase => "clinic-no-passphrase",
         }
     }
@@ -139,6 +149,7 @@ impl Coded for ClinicError {
             Self::Contradictions(report) => vec![("n", report.walk.contradictions.len().to_string())],
             Self::Refused(refusal) => refusal.args(),
             Self::Report(fault) => fault.args(),
+            Self::NotPrinted(what) => vec![("what", what.clone())],
             Self::NoRight(who) => vec![("who", who.clone())],
             Self::EpisodeUnknown(id) | Self::UnknownMovement(id) => vec![("id", id.clone())],
             _ => Vec::new(),

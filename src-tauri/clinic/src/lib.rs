@@ -8,6 +8,7 @@
 //! | [`check`] | does the plan contradict any precaution, on any day? |
 //! | [`numbers`] | what does each item ask of the body? |
 //! | [`show`] | what does a signed file say? |
+//! | [`paper`] | what is printed of a plan file? |
 //! | [`report`] | is a patient's report whole, and does every figure follow? |
 //! | [`schema`] | which fields are there, for editors and for the documentation? |
 //! | [`say`] | how is it said? |
@@ -17,6 +18,7 @@ pub mod check;
 pub mod cli;
 pub mod error;
 pub mod numbers;
+pub mod paper;
 pub mod report;
 pub mod say;
 pub mod schema;

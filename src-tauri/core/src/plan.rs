@@ -17,6 +17,10 @@ use doc::{Between, Count, Dose, Episode, Head, Item, PlanDoc, StageItem, Tempo};
 /// The format version that this program reads and writes.
 pub const FORMAT: u32 = 1;
 
+/// The sign that is always there, whatever the plan lists: "I feel unwell or dizzy". No session, and
+/// ring the clinic today.
+pub const UNWELL: &str = "unwell";
+
 /// A valid plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Plan {

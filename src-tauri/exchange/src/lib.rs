@@ -12,11 +12,13 @@
 //! | [`key`] | which key is this? |
 //! | [`signers`] | who may sign what? |
 //! | [`letter`] | is this the clinic on the letter? |
+//! | [`codes`] | how does a file travel on paper? |
 //! | [`receive`] | may this plan be taken in, given what is held? |
 //! | [`device`] | who kept this record? |
 //! | [`report`] | what goes back to the clinic, and does it hold? |
 //! | [`refusal`] | if not, why? |
 
+pub mod codes;
 pub mod device;
 pub mod file;
 pub mod jws;

@@ -6,7 +6,6 @@
 //! writes stills. Lengths are hundredths of stature, y downwards.
 
 use glam::DVec3;
-use sendaluna_core::facts::{Joint, Motion, OperatedSide, Side};
 use sendaluna_core::library::{Moment, Movement};
 use serde::Serialize;
 
@@ -17,39 +16,17 @@ mod path;
 mod place;
 mod props;
 pub mod sheet;
+mod showing;
 pub mod svg;
 
 use camera::View;
 use path::Path;
+pub use showing::{Limit, Showing};
 
 /// Frames of the way out, the first and the last included.
 const FRAMES: u32 = 13;
 /// Room around everything.
 const ROOM: f64 = 3.0;
-
-/// Who does it, and what is to be seen of it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Showing {
-    /// The side that works, and is near.
-    pub working: Side,
-    /// Both sides do the same together.
-    pub both: bool,
-    /// The operated side, tinted and hatched.
-    pub operated: OperatedSide,
-    /// How far a joint may go.
-    pub limit: Option<Limit>,
-}
-
-/// How far a joint of the working side may go.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Limit {
-    /// The joint.
-    pub joint: Joint,
-    /// In which direction.
-    pub motion: Motion,
-    /// The furthest allowed, in degrees.
-    pub most_deg: f64,
-}
 
 /// A drawing of a movement.
 #[derive(Debug, Clone, PartialEq, Serialize)]

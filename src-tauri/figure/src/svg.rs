@@ -23,6 +23,10 @@ pub struct Palette {
 pub const LIGHT: Palette =
     Palette { ground: "#FCF8EF", ink: "#241C14", edge: "#857661", operated: "#9C5A2B", limit: "#431645" };
 
+/// Ink on white paper.
+pub const PRINT: Palette =
+    Palette { ground: "#FFFFFF", ink: "#241C14", edge: "#857661", operated: "#9C5A2B", limit: "#431645" };
+
 /// A still of a frame; a share of 1 is the end of the way out.
 pub fn still(drawing: &Drawing, share: f64, palette: &Palette) -> String {
     let [left, top, width, height] = drawing.view;

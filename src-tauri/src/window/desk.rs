@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 
 use sendaluna_bedside::intake::Intake;
 use sendaluna_bedside::lead::Lead;
-use sendaluna_bedside::say::{problem, say_error};
+use sendaluna_bedside::say::{self, problem};
 use sendaluna_bedside::settings::Theme;
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
 use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
@@ -219,7 +219,7 @@ impl Desk {
     }
 
     fn of_trouble(&self, trouble: &Trouble) -> ProblemView {
-        let (happened, to_do) = self.with_words(|words| say_error(words, trouble));
+        let (happened, to_do) = self.with_words(|words| say::coded(words, trouble));
         ProblemView { code: trouble.code().to_string(), happened, to_do, reasons: Vec::new(), ring: None }
     }
 

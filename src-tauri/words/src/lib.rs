@@ -62,6 +62,38 @@ impl Words {
         self.date("date-day-and-year", date)
     }
 
+    /// A date without its weekday: "25 May".
+    pub fn short_day(&self, date: NaiveDate) -> String {
+        self.date("date-short", date)
+    }
+
+    /// The name of a date's day of the week.
+    pub fn weekday(&self, date: NaiveDate) -> String {
+        date.format_localized("%A", self.locale()).to_string()
+    }
+
+    /// The short name of a date's day of the week.
+    pub fn weekday_short(&self, date: NaiveDate) -> String {
+        date.format_localized("%a", self.locale()).to_string()
+    }
+
+    /// Several things: "a, b and c".
+    pub fn list(&self, things: &[String]) -> String {
+        match things {
+            [] => String::new(),
+            [one] => one.clone(),
+            [first @ .., last] => {
+                let first = first.join(&self.say("list-comma", &[]));
+                self.say("list-last", &[("first", first.into()), ("last", last.as_str().into())])
+            }
+        }
+    }
+
+    /// Whether it is written from right to left.
+    pub fn is_right_to_left(&self) -> bool {
+        self.lang == "ar"
+    }
+
     fn date(&self, id: &str, date: NaiveDate) -> String {
         let part = |format: &str| date.format_localized(format, self.locale()).to_string();
         self.say(

@@ -8,8 +8,8 @@ use super::{Wishes, table};
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
-use crate::say::Speaker;
 use crate::view::hand_back::{HandBackAsked, HandBackView, OwnWordsView};
+use sendaluna_say::Speaker;
 
 impl Bedside {
     /// What the clinic will be able to read.

@@ -12,9 +12,9 @@ use sendaluna_words::Words;
 
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
-use crate::say::Speaker;
 use crate::view::figure::FigureAsked;
 use crate::view::session::{MotionView, StageItemView, TallySetView};
+use sendaluna_say::Speaker;
 
 /// An item's texts, as it is prescribed and in its easier variant.
 struct Texts {

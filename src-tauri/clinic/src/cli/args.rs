@@ -50,6 +50,10 @@ pub(super) enum Command {
     /// Patients' reports.
     #[command(subcommand)]
     Report(ReportCommand),
+    /// Prints a plan file as a sheet for the fridge: a tagged PDF.
+    Sheet(PaperArgs),
+    /// Prints the letter with the letter code, and the plan in QR codes that do not hold it: a tagged PDF.
+    Letter(PaperArgs),
     /// The movements that ship, with what they ask of the body.
     Library(LibraryArgs),
     /// Prints the JSON Schema of a source, or its field table.
@@ -191,6 +195,27 @@ pub(super) enum LibraryCommand {
         #[arg(long)]
         out: PathBuf,
     },
+}
+
+#[derive(Args)]
+pub(super) struct PaperArgs {
+    /// The plan file.
+    pub(super) file: PathBuf,
+    #[command(flatten)]
+    pub(super) print: Print,
+    /// Where to write the PDF.
+    #[arg(long)]
+    pub(super) out: PathBuf,
+}
+
+#[derive(Args)]
+pub(super) struct Print {
+    /// In large print, of 17 pt.
+    #[arg(long)]
+    pub(super) large: bool,
+    /// Language of the page: en, es. The patient's if not given.
+    #[arg(long = "in", value_parser = clap::builder::PossibleValuesParser::new(sendaluna_words::LANGUAGES))]
+    pub(super) language: Option<String>,
 }
 
 #[derive(Args)]

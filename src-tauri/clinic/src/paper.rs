@@ -1,0 +1,64 @@
+//! What the clinic prints of a plan file: the sheet for the fridge, and the letter.
+
+use chrono::{DateTime, NaiveDate, Utc};
+use sendaluna_core::calendar::date_in;
+use sendaluna_core::library::Library;
+use sendaluna_core::plan::Plan;
+use sendaluna_core::precaution::{Accepted, Standing};
+use sendaluna_exchange::codes::split;
+use sendaluna_exchange::letter::LetterCode;
+use sendaluna_exchange::receive::Received;
+use sendaluna_paper::letter::{Letter, letter};
+use sendaluna_paper::sheet::PlanSheet;
+use sendaluna_paper::{Paper, sheet};
+use sendaluna_words::Words;
+use sendaluna_zones::IanaZone;
+
+use crate::error::ClinicError;
+
+/// The plan sheet, as it holds from today on, as a PDF.
+pub fn plan_sheet(
+    received: &Received,
+    library: &Library,
+    words: &Words,
+    large: bool,
+    now: DateTime<Utc>,
+) -> Result<Vec<u8>, ClinicError> {
+    let accepted: Vec<Accepted> = received.statements.iter().map(|(accepted, _)| accepted.clone()).collect();
+    let printed = PlanSheet {
+        plan: &received.plan,
+        standing: &Standing::of(&accepted),
+        library,
+        day: today(&received.plan, now),
+        at: now,
+    };
+    Ok(sheet::plan_sheet(&printed, words, Paper { large })?)
+}
+
+/// The letter for a plan file, as a PDF.
+pub fn plan_letter(
+    file: &[u8],
+    received: &Received,
+    words: &Words,
+    large: bool,
+    now: DateTime<Utc>,
+) -> Result<Vec<u8>, ClinicError> {
+    let pieces = split(file)?;
+    let contacts = &received.plan.doc().clinic;
+    let printed = Letter {
+        called: &received.plan.head().called,
+        clinic: &contacts.name,
+        phone: &contacts.phone,
+        revision: received.plan.head().revision,
+        code: &LetterCode::of(received.clinic_key).to_string(),
+        pieces: pieces.as_deref(),
+        day: today(&received.plan, now),
+        at: now,
+    };
+    Ok(letter(&printed, words, Paper { large })?)
+}
+
+fn today(plan: &Plan, now: DateTime<Utc>) -> NaiveDate {
+    let zone = IanaZone::named(&plan.head().zone).unwrap_or_else(IanaZone::last_on_earth);
+    date_in(&zone, now)
+}
