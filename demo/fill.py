@@ -5,7 +5,7 @@ The sources are templates: their dates hang on day 0, the day of the operation.
 
     python3 fill.py TEMPLATE OUT --day-zero 2030-01-31
 
-@DAY0@          day 0
+@DAY0@          day 0; @DAY0+58@ is day 58
 @LAST_DAY@      the last day of week n; the template says `# weeks: n`
 @REVIEW_BY@     the last day of week n; the template says `# review week: n`
 @SIGNERS_FROM@  60 days before day 0
@@ -37,11 +37,13 @@ def fill(template, day_zero):
 
     def date(placeholder):
         name = placeholder[1]
+        if placeholder[2]:
+            return (day_zero + datetime.timedelta(days=int(placeholder[2]))).isoformat()
         if name not in known:
             raise SystemExit(f"no date is known for @{name}@")
         return known[name].isoformat()
 
-    return re.sub(r"@([A-Z0-9_]+)@", date, template)
+    return re.sub(r"@([A-Z0-9_]+)(?:\+(\d+))?@", date, template)
 
 
 def main():

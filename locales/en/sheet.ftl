@@ -154,3 +154,5 @@ sheet-cautions = Please remember
 sheet-tick = My week
 sheet-tick-how = Make a stroke for each time. Note pain before and after.
 sheet-tick-pain = Pain before and after
+
+sheet-written = Your plan for the fridge: { $path }

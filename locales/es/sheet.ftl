@@ -154,3 +154,5 @@ sheet-cautions = Recuerde, por favor
 sheet-tick = Mi semana
 sheet-tick-how = Haga una raya por cada vez. Anote el dolor antes y después.
 sheet-tick-pain = Dolor antes y después
+
+sheet-written = Su plan para la nevera: { $path }

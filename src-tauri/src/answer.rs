@@ -185,6 +185,7 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::HandBack { out, from, without_words, ask } => {
             hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })
         }
+        Command::Sheet { out, large } => hand_back::sheet(desk, &out, large),
         Command::Settings { language, awake } => today::settings(desk, language.as_deref(), awake),
     }
 }

@@ -146,6 +146,15 @@ pub enum Command {
         #[arg(long)]
         ask: Option<String>,
     },
+    /// Print your plan for the fridge: a tagged PDF.
+    Sheet {
+        /// Where to write it.
+        #[arg(long)]
+        out: PathBuf,
+        /// In large print, of 17 pt.
+        #[arg(long)]
+        large: bool,
+    },
     /// Show or change settings.
     Settings {
         /// The language.

@@ -13,10 +13,11 @@ use crate::answer::{Desk, Trouble, now};
 /// Names that say nothing of health.
 const SEALED: &str = "report.sealed";
 const TABLE: &str = "record.csv";
+const PAGES: &str = "report.pdf";
 
 /// Makes it, writes it, and says what is in it and where it lies.
 pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble> {
-    let made = desk.open()?.hand_back(wishes, &now(desk))?;
+    let made = desk.open()?.hand_back(wishes, &desk.words, &now(desk))?;
     write_to(out, &made).map_err(|(path, e)| trouble(&path, &e))?;
     let all = &made.measures.overall;
     let of = |count: u32| Value::from(count);
@@ -25,15 +26,30 @@ pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble
         desk.say("hand-back-words", &[("n", made.words.into())]),
         said(&desk.words, out),
     ];
-    let written = json!({ "sealed": out.join(SEALED), "table": out.join(TABLE), "measures": made.measures });
+    let written = json!({
+        "sealed": out.join(SEALED),
+        "pages": out.join(PAGES),
+        "table": out.join(TABLE),
+        "measures": made.measures,
+    });
     desk.answer(&lines.join("\n"), &written);
     Ok(0)
 }
 
-/// Writes both files to a folder; what failed, and where.
+/// The plan, printed to a file.
+pub fn sheet(desk: &Desk, out: &Path, large: bool) -> Result<u8, Trouble> {
+    let pdf = desk.look()?.sheet(&desk.words, large, &now(desk))?;
+    std::fs::write(out, pdf).map_err(|e| trouble(out, &e))?;
+    let said = desk.say("sheet-written", &[("path", out.display().to_string().into())]);
+    desk.answer(&said, &json!({ "written": out }));
+    Ok(0)
+}
+
+/// Writes every file to a folder; what failed, and where.
 pub fn write_to(folder: &Path, made: &HandBack) -> Result<(), (PathBuf, std::io::Error)> {
     std::fs::create_dir_all(folder).map_err(|e| (folder.to_path_buf(), e))?;
-    for (name, bytes) in [(SEALED, made.sealed.as_slice()), (TABLE, made.table.as_bytes())] {
+    let files = [(SEALED, &*made.sealed), (PAGES, &*made.pdf), (TABLE, made.table.as_bytes())];
+    for (name, bytes) in files {
         std::fs::write(folder.join(name), bytes).map_err(|e| (folder.join(name), e))?;
     }
     Ok(())
@@ -41,8 +57,12 @@ pub fn write_to(folder: &Path, made: &HandBack) -> Result<(), (PathBuf, std::io:
 
 /// Where it lies, and what to do with it.
 pub fn said(words: &Words, folder: &Path) -> String {
-    let (folder, sealed, table) = (folder.display().to_string(), SEALED, TABLE);
-    let files = [("folder", folder.into()), ("sealed", sealed.into()), ("table", table.into())];
+    let files = [
+        ("folder", folder.display().to_string().into()),
+        ("sealed", SEALED.into()),
+        ("pages", PAGES.into()),
+        ("table", TABLE.into()),
+    ];
     let said = [words.say("hand-back-files", &files), words.say("hand-back-only-clinic", &[])];
     said.join("\n")
 }

@@ -10,6 +10,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
     ("sendaluna-words", &[]),
     ("sendaluna-say", &["sendaluna-core", "sendaluna-words"]),
     ("sendaluna-figure", &["sendaluna-core"]),
+    ("sendaluna-fhir", &["sendaluna-core", "sendaluna-say", "sendaluna-words"]),
     ("sendaluna-paper", &["sendaluna-core", "sendaluna-figure", "sendaluna-say", "sendaluna-words"]),
     ("sendaluna-zones", &["sendaluna-core"]),
     ("sendaluna-exchange", &["sendaluna-core"]),
@@ -20,6 +21,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
         &[
             "sendaluna-core",
             "sendaluna-exchange",
+            "sendaluna-fhir",
             "sendaluna-figure",
             "sendaluna-paper",
             "sendaluna-say",
@@ -34,6 +36,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
             "sendaluna-core",
             "sendaluna-exchange",
             "sendaluna-authority",
+            "sendaluna-fhir",
             "sendaluna-figure",
             "sendaluna-paper",
             "sendaluna-say",
@@ -43,6 +46,16 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
     ),
     ("sendaluna", &["sendaluna-bedside"]),
     ("sendaluna-bare", &[]),
+    (
+        "sendaluna-life",
+        &[
+            "sendaluna-authority",
+            "sendaluna-bedside",
+            "sendaluna-clinic",
+            "sendaluna-core",
+            "sendaluna-exchange",
+        ],
+    ),
 ];
 
 /// Crates from outside that `core` uses: pure ones, each.

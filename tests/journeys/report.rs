@@ -3,7 +3,7 @@
 
 use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::hand_back::{HandBack, Wishes};
-use sendaluna_bedside::types::{BreakWhy, By, SetBackKind};
+use sendaluna_bedside::types::{BreakWhy, By, SetBackKind, Words};
 use sendaluna_clinic::ClinicError;
 use sendaluna_clinic::report::{Ground, Opened, Remark, open_report};
 use sendaluna_core::Coded;
@@ -29,7 +29,7 @@ fn lived(world: &World) -> Device {
 
 fn handed_back(device: &Device, moment: &str) -> HandBack {
     let wishes = Wishes { asks: Some("May I drive?".into()), ..Wishes::default() };
-    device.open().hand_back(&wishes, &at(moment)).expect("made")
+    device.open().hand_back(&wishes, &Words::new(["en"]), &at(moment)).expect("made")
 }
 
 fn opened(world: &World, sealed: &[u8], earlier: &[&[u8]]) -> Result<Opened, ClinicError> {
@@ -146,7 +146,8 @@ fn a_break_of_ones_own_is_told_both_ways_and_its_words_can_stay_at_home() {
     assert_eq!(wrong.expect_err("reversed").code(), "break-days");
     device.open().declare_break(rest("2026-03-07", "2026-03-08"), By::Patient, &now).expect("written");
     let wishes = Wishes { without_words: true, ..Wishes::default() };
-    let made = device.open().hand_back(&wishes, &at("2026-03-09T10:00:00Z")).expect("made");
+    let made =
+        device.open().hand_back(&wishes, &Words::new(["en"]), &at("2026-03-09T10:00:00Z")).expect("made");
     assert_eq!((made.measures.overall.days_due, made.measures.without_breaks.days_due), (5, 3));
     assert_eq!(made.measures.late_break_days, 2);
     assert!(!made.table.contains("wedding") && made.words == 0);
@@ -159,6 +160,6 @@ fn a_break_of_ones_own_is_told_both_ways_and_its_words_can_stay_at_home() {
 fn days_that_end_before_they_begin_are_no_days() {
     let world = world();
     let wishes = Wishes { from: "2026-04-01".parse().ok(), ..Wishes::default() };
-    let made = lived(&world).open().hand_back(&wishes, &at("2026-03-09T10:00:00Z"));
+    let made = lived(&world).open().hand_back(&wishes, &Words::new(["en"]), &at("2026-03-09T10:00:00Z"));
     assert_eq!(made.expect_err("no days").code(), "no-days");
 }

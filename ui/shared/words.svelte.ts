@@ -2,7 +2,10 @@ import { FluentBundle, type FluentResource, type FluentVariable } from '@fluent/
 
 /** The same files that the programs speak from, parsed; what only Rust says is left out. */
 const files = import.meta.glob<() => FluentResource['body']>(
-    ['../../locales/*/*.ftl', '!../../locales/*/{clinic,errors,letter,movements-*,problems,report,sheet,stage}.ftl'],
+    [
+        '../../locales/*/*.ftl',
+        '!../../locales/*/{clinic,errors,letter,movements-*,problems,report,sheet,stage}.ftl',
+    ],
     { import: 'default', eager: true },
 );
 

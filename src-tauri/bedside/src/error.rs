@@ -6,6 +6,7 @@ use sendaluna_core::gate::NotYet;
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::plan::doc::Tier;
 use sendaluna_exchange::refusal::Refusal;
+use sendaluna_paper::NotPrinted;
 use sendaluna_store::StoreError;
 
 /// A failure of a use case.
@@ -72,6 +73,8 @@ pub enum BedsideError {
     NoDays,
     /// The clinic's list names no place that reports can be sealed to.
     NotSealed,
+    /// A page could not be set.
+    NotPrinted(String),
     /// That language does not ship.
     NoSuchLanguage(String),
 }
@@ -109,6 +112,7 @@ impl BedsideError {
             Self::BreakDays,
             Self::NoDays,
             Self::NotSealed,
+            Self::NotPrinted(String::new()),
             Self::NoSuchLanguage(String::new()),
         ]
     }
@@ -117,6 +121,12 @@ impl BedsideError {
 impl From<Refusal> for BedsideError {
     fn from(refusal: Refusal) -> Self {
         Self::Refused(refusal)
+    }
+}
+
+impl From<NotPrinted> for BedsideError {
+    fn from(error: NotPrinted) -> Self {
+        Self::NotPrinted(error.0)
     }
 }
 
@@ -149,6 +159,7 @@ impl Coded for BedsideError {
             Self::BreakDays => "break-days",
             Self::NoDays => "no-days",
             Self::NotSealed => "not-sealed",
+            Self::NotPrinted(_) => "not-printed",
             Self::SessionUnderWay => "session-under-way",
             Self::AnotherDay => "another-day",
             Self::NoFile => "no-file",
@@ -168,6 +179,7 @@ impl Coded for BedsideError {
             Self::Store(error) => error.args(),
             Self::NoSuchItem(id) | Self::NoSuchSign(id) => vec![("id", id.clone())],
             Self::TooSoon(from) => vec![("time", from.format("%H:%M").to_string())],
+            Self::NotPrinted(what) => vec![("what", what.clone())],
             Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
             _ => Vec::new(),
         }

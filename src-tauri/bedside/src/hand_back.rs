@@ -3,15 +3,19 @@
 //! may keep their own words back.
 
 use chrono::NaiveDate;
+use sendaluna_core::calendar::date_in;
 use sendaluna_core::digest::Digest;
 use sendaluna_core::measure::{Measured, Measures, Period, measure};
 use sendaluna_core::plan::Plan;
 use sendaluna_core::precaution::Accepted;
 use sendaluna_core::record::{Event, genesis};
 use sendaluna_exchange::device::DeviceKey;
-use sendaluna_exchange::report::{Entry, FORMAT, ReportDoc, periods, seal, write};
+use sendaluna_exchange::report::{Entry, FORMAT, ReportDoc, periods, seal, without_words, write};
 use sendaluna_exchange::signers::SignersDoc;
+use sendaluna_exchange::table::table;
+use sendaluna_paper::report::{PrintedReport, report};
 use sendaluna_store::StoreError;
+use sendaluna_words::Words;
 use zeroize::Zeroizing;
 
 use crate::clock::Now;
@@ -19,7 +23,6 @@ use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
 
 mod shown;
-mod table;
 
 /// How the patient wants it.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -41,6 +44,8 @@ pub struct HandBack {
     pub table: String,
     /// The sealed file.
     pub sealed: Vec<u8>,
+    /// The report on two pages: a tagged PDF.
+    pub pdf: Vec<u8>,
     /// How many times the patient's own words are in it.
     pub words: usize,
 }
@@ -53,7 +58,7 @@ impl Bedside {
     }
 
     /// Makes everything that goes back to the clinic, and notes where the record stood.
-    pub fn hand_back(&mut self, wishes: &Wishes, now: &Now) -> Result<HandBack, BedsideError> {
+    pub fn hand_back(&mut self, wishes: &Wishes, words: &Words, now: &Now) -> Result<HandBack, BedsideError> {
         let (known, ground) = (self.known()?, self.ground()?);
         let measures = self.measured(&known, &ground, wishes.from, now)?;
         let device = self.device_key()?;
@@ -61,10 +66,36 @@ impl Bedside {
         let bytes = write(&doc, &device, known.plan.reply_secret());
         let sealed = seal(&bytes, &ground.signers.reports_to).ok_or(BedsideError::NotSealed)?;
         self.store_mut().write(|w| w.report(now.at, doc.head))?;
-        let has_words = |event: &&Event| Entry::new(event, false).withheld.is_some();
-        let words = if wishes.without_words { 0 } else { ground.events.iter().filter(has_words).count() };
-        let table = table::of(&ground.events, !wishes.without_words);
-        Ok(HandBack { measures, table, sealed, words })
+        let events = leaving(&ground.events, wishes);
+        let has_words = |event: &&Event| without_words(event).is_some();
+        let pdf = self.printed(&ground, &events, &measures, wishes, words, now)?;
+        let words = events.iter().filter(has_words).count();
+        Ok(HandBack { table: table(&events, true), measures, sealed, pdf, words })
+    }
+
+    /// The report as it is printed at home: nobody has checked it yet.
+    fn printed(
+        &self,
+        ground: &Ground,
+        events: &[Event],
+        measures: &Measures,
+        wishes: &Wishes,
+        words: &Words,
+        now: &Now,
+    ) -> Result<Vec<u8>, BedsideError> {
+        let kept_back = |event: &&Event| wishes.without_words && without_words(event).is_some();
+        let printed = PrintedReport {
+            periods: &ground.periods,
+            events,
+            measures,
+            library: self.library(),
+            asks: wishes.asks.as_deref(),
+            withheld: ground.events.iter().filter(kept_back).count(),
+            checked: &[],
+            at: now.at,
+            day: date_in(self.device(), now.at),
+        };
+        Ok(report(&printed, words)?)
     }
 
     pub(crate) fn ground(&self) -> Result<Ground, BedsideError> {
@@ -152,6 +183,12 @@ impl Bedside {
         self.store_mut().write(|w| w.device_seed(&seed))?;
         Ok(DeviceKey::from_seed(&seed))
     }
+}
+
+/// The record as it leaves: with the patient's words, or without.
+fn leaving(events: &[Event], wishes: &Wishes) -> Vec<Event> {
+    let bare = |event: &Event| without_words(event).filter(|_| wishes.without_words);
+    events.iter().map(|event| bare(event).unwrap_or_else(|| event.clone())).collect()
 }
 
 /// What a report rests on.

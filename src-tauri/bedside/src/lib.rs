@@ -22,6 +22,7 @@
 //! | [`figure`] | how does somebody look who does this exercise? |
 //! | [`hand`] | what was done without the program? |
 //! | [`hand_back`] | what goes back to the clinic? |
+//! | [`sheet`] | how does the plan look on paper? |
 //! | [`settings`] | how does the patient want it? |
 //! | [`summary`] | what does an offered plan say? |
 //! | [`say`] | how is what went wrong said? |
@@ -43,6 +44,7 @@ pub mod receive;
 pub mod ring;
 pub mod say;
 pub mod settings;
+pub mod sheet;
 pub mod start;
 mod stop;
 pub mod summary;

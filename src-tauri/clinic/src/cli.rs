@@ -134,7 +134,7 @@ fn answer(cli: &Cli, words: &Words, speaker: &ClinicSpeaker<'_>) -> Result<Answe
             }
             Ok(answer)
         }
-        Command::Report(command) => report::answer(words, speaker, command),
+        Command::Report(command) => report::answer(words, speaker, command, now),
         Command::Sheet(args) => paper::sheet(words, args, now),
         Command::Letter(args) => paper::letter(words, args, now),
         Command::Library(args) => library::answer(words, speaker, args),

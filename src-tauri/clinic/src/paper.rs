@@ -8,13 +8,16 @@ use sendaluna_core::precaution::{Accepted, Standing};
 use sendaluna_exchange::codes::split;
 use sendaluna_exchange::letter::LetterCode;
 use sendaluna_exchange::receive::Received;
+use sendaluna_exchange::report::ReportFault;
 use sendaluna_paper::letter::{Letter, letter};
+use sendaluna_paper::report::{PrintedReport, report};
 use sendaluna_paper::sheet::PlanSheet;
 use sendaluna_paper::{Paper, sheet};
 use sendaluna_words::Words;
 use sendaluna_zones::IanaZone;
 
 use crate::error::ClinicError;
+use crate::report::Opened;
 
 /// The plan sheet, as it holds from today on, as a PDF.
 pub fn plan_sheet(
@@ -30,6 +33,8 @@ pub fn plan_sheet(
         standing: &Standing::of(&accepted),
         library,
         day: today(&received.plan, now),
+        set_back: None,
+        tightened: &[],
         at: now,
     };
     Ok(sheet::plan_sheet(&printed, words, Paper { large })?)
@@ -56,6 +61,28 @@ pub fn plan_letter(
         at: now,
     };
     Ok(letter(&printed, words, Paper { large })?)
+}
+
+/// A patient's report, opened and checked, as a PDF. `checked` says what was found.
+pub fn printed_report(
+    opened: &Opened,
+    words: &Words,
+    checked: &[String],
+    now: DateTime<Utc>,
+) -> Result<Vec<u8>, ClinicError> {
+    let last = opened.periods.last().ok_or(ReportFault::PlanMissing)?;
+    let printed = PrintedReport {
+        periods: &opened.periods,
+        events: &opened.report.events,
+        measures: &opened.measures,
+        library: &Library::shipped(),
+        asks: opened.report.doc.asks.as_deref(),
+        withheld: opened.report.withheld,
+        checked,
+        at: now,
+        day: today(&last.plan, now),
+    };
+    Ok(report(&printed, words)?)
 }
 
 fn today(plan: &Plan, now: DateTime<Utc>) -> NaiveDate {

@@ -29,7 +29,7 @@ mod flags;
 mod trend;
 
 pub use days::{Adherence, DayMark, DayMeasure, ItemMeasure, WeekMeasure};
-pub use feeling::{Feeling, PainWeek};
+pub use feeling::{Feeling, Levels, PainWeek};
 pub use flags::{Flag, FlagGroup, FlagRule};
 pub use trend::{Trend, theil_sen};
 

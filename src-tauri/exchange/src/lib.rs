@@ -16,6 +16,7 @@
 //! | [`receive`] | may this plan be taken in, given what is held? |
 //! | [`device`] | who kept this record? |
 //! | [`report`] | what goes back to the clinic, and does it hold? |
+//! | [`table`] | how does the record look in a spreadsheet? |
 //! | [`refusal`] | if not, why? |
 
 pub mod codes;
@@ -29,3 +30,4 @@ pub mod refusal;
 pub mod report;
 pub mod scan;
 pub mod signers;
+pub mod table;

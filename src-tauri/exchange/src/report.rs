@@ -113,7 +113,7 @@ impl Entry {
 }
 
 /// The event without the patient's words; `None` if there are none in it.
-fn without_words(event: &Event) -> Option<Event> {
+pub fn without_words(event: &Event) -> Option<Event> {
     let mut bare = event.clone();
     match &mut bare.body {
         Body::SessionEnded { words, .. } | Body::BreakDeclared { words, .. } => words.take().map(|_| bare),

@@ -1,6 +1,7 @@
 use super::*;
 use crate::svg::{LIGHT, still};
 use sendaluna_core::body::Pose;
+use sendaluna_core::facts::{Joint, Motion, OperatedSide, Side};
 use sendaluna_core::library::{Camera, Library};
 
 const SIDES: [Side; 2] = Side::BOTH;

@@ -1,6 +1,7 @@
 //! The plan on paper, for the fridge: everything that the window shows, for somebody who has paper alone.
 
 use chrono::{DateTime, NaiveDate, Utc};
+use sendaluna_core::gate::Tightened;
 use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Tier;
@@ -34,6 +35,10 @@ pub struct PlanSheet<'a> {
     pub library: &'a Library,
     /// The day from which on it holds: what has opened by then is open.
     pub day: NaiveDate,
+    /// The day of a set-back that holds every opening.
+    pub set_back: Option<NaiveDate>,
+    /// What the patient was told to stop.
+    pub tightened: &'a [Tightened],
     /// When it is printed.
     pub at: DateTime<Utc>,
 }

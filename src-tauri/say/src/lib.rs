@@ -15,6 +15,7 @@ use sendaluna_core::text::{Lang, Text};
 use sendaluna_words::{Value, Words};
 
 mod dose;
+pub mod report;
 
 /// A warning sign, in words.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -209,7 +209,7 @@ impl Desk {
 
     /// Makes what goes back to the clinic, and writes it to a folder that the patient has chosen.
     pub fn hand_back(&self, folder: &Path, wishes: &hand_back::Wishes) -> Result<WrittenView, ProblemView> {
-        let made = self.write(|home, _, now| home.hand_back(wishes, now))?;
+        let made = self.write(|home, words, now| home.hand_back(wishes, words, now))?;
         hand_back::write_to(folder, &made).map_err(|(path, error)| {
             let (path, what) = (path.display().to_string(), error.to_string());
             self.of_trouble(&Trouble::FileNotWritten { path, what })

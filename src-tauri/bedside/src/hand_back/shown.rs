@@ -2,9 +2,10 @@
 
 use sendaluna_core::measure::{ItemMeasure, Measures};
 use sendaluna_core::record::{Body, Event};
+use sendaluna_exchange::table::table;
 use sendaluna_words::Words;
 
-use super::{Wishes, table};
+use super::Wishes;
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
@@ -24,7 +25,7 @@ impl Bedside {
             exercises: self.exercises(words, &known, &measures),
             words: ground.events.iter().filter_map(|event| own_words(words, event)).collect(),
             entries_said: words.say("hand-back-entries", &[("n", ground.events.len().into())]),
-            table: table::of(&ground.events, true),
+            table: table(&ground.events, true),
         })
     }
 

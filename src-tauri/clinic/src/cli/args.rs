@@ -170,6 +170,12 @@ pub(super) enum ReportCommand {
         /// Earlier reports of the same person: says whether this one goes on from them.
         #[arg(long, num_args = 1..)]
         before: Vec<PathBuf>,
+        /// Write the report as a tagged PDF, in your language.
+        #[arg(long)]
+        pdf: Option<PathBuf>,
+        /// Write the record as a table: CSV (RFC 4180).
+        #[arg(long)]
+        csv: Option<PathBuf>,
     },
 }
 

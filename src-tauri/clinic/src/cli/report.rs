@@ -1,12 +1,15 @@
 //! A patient's report, opened.
 
+use chrono::{DateTime, Utc};
 use sendaluna_authority::ReportKey;
+use sendaluna_exchange::table::table;
 use sendaluna_words::Words;
 use serde_json::json;
 
 use super::args::{Key, ReportCommand};
-use super::{Answer, read_bytes, read_passphrase, read_signers};
+use super::{Answer, read_bytes, read_passphrase, read_signers, write};
 use crate::error::ClinicError;
+use crate::paper::printed_report;
 use crate::report::{Ground, open_report};
 use crate::say::ClinicSpeaker;
 use crate::source::read_text;
@@ -16,8 +19,9 @@ pub(super) fn answer(
     words: &Words,
     speaker: &ClinicSpeaker<'_>,
     command: &ReportCommand,
+    now: DateTime<Utc>,
 ) -> Result<Answer, ClinicError> {
-    let ReportCommand::Open { file, key, signers, before } = command;
+    let ReportCommand::Open { file, key, signers, before, pdf, csv } = command;
     let ground = Ground {
         signers: signers.as_deref().map(read_signers).transpose()?,
         earlier: before.iter().map(|path| read_bytes(path)).collect::<Result<_, _>>()?,
@@ -25,6 +29,12 @@ pub(super) fn answer(
     let sealed = read_bytes(file)?;
     let opened = open_report(&sealed, &report_key(words, key)?, &ground)?;
     let view = speaker.report(&opened);
+    if let Some(path) = pdf {
+        write(path, &printed_report(&opened, words, &speaker.checked(&opened), now)?)?;
+    }
+    if let Some(path) = csv {
+        write(path, table(&opened.report.events, true).as_bytes())?;
+    }
     Ok(Answer { text: view.lines.join("\n"), json: json!(view), ok: view.vouched_for })
 }
 

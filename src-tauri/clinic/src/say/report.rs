@@ -1,10 +1,9 @@
 //! A report's top strip: what a therapist sees in thirty seconds.
 
 use chrono::{DateTime, NaiveDate, Utc};
-use sendaluna_core::ids::ItemId;
-use sendaluna_core::measure::{DayMark, Flag, FlagGroup, FlagRule, ItemMeasure, Measures, Portion};
-use sendaluna_core::plan::Plan;
-use sendaluna_words::Value;
+use sendaluna_core::library::Library;
+use sendaluna_core::measure::{Flag, FlagGroup, ItemMeasure, Measures, Portion};
+use sendaluna_say::report::ReportSpeaker;
 use serde::Serialize;
 
 use super::ClinicSpeaker;
@@ -52,14 +51,23 @@ impl ClinicSpeaker<'_> {
             from: doc.from,
             through: doc.through,
             asks: doc.asks.clone(),
-            lines: self.strip(opened, plan, &called),
+            lines: self.strip(opened, &called),
             measures: opened.measures.clone(),
             called,
         }
     }
 
-    fn strip(&self, opened: &Opened, plan: Option<&Plan>, called: &str) -> Vec<String> {
+    /// What was checked, and what was found.
+    pub fn checked(&self, opened: &Opened) -> Vec<String> {
+        let vouched = if opened.is_vouched_for() { "report-vouched-for" } else { "report-not-vouched-for" };
+        let remarks = opened.remarks.iter().map(|remark| self.remark(*remark));
+        std::iter::once(self.words.say(vouched, &[])).chain(remarks).collect()
+    }
+
+    fn strip(&self, opened: &Opened, called: &str) -> Vec<String> {
         let (doc, measures) = (&opened.report.doc, &opened.measures);
+        let library = Library::shipped();
+        let speaker = ReportSpeaker::new(self.words, &library, &opened.periods);
         let vouched = if opened.is_vouched_for() { "report-vouched-for" } else { "report-not-vouched-for" };
         let mut lines = vec![
             self.words.say(
@@ -74,13 +82,13 @@ impl ClinicSpeaker<'_> {
         ];
         lines.extend(opened.remarks.iter().map(|remark| format!("  {}", self.remark(*remark))));
         for group in [FlagGroup::RingToday, FlagGroup::TalkAbout, FlagGroup::TheFile] {
-            lines.extend(self.flags(measures, group, plan));
+            lines.extend(self.flags(measures, group, &speaker));
         }
-        lines.push(self.last_days(measures));
+        lines.push(self.last_days(measures, &speaker));
         lines.push(self.adherence(measures));
         lines.push(self.sets("report-dose", &measures.overall.dose));
         lines.extend(self.pain(measures));
-        lines.extend(worst(measures).map(|item| self.item("report-worst", item)));
+        lines.extend(worst(measures).map(|item| self.item("report-worst", item, &speaker)));
         if let Some(asks) = &doc.asks {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));
         }
@@ -92,7 +100,7 @@ impl ClinicSpeaker<'_> {
                 all if all.beyond > 0.0 => "report-not-asked",
                 _ => return None,
             };
-            Some(format!("  {}", self.item(id, item)))
+            Some(format!("  {}", self.item(id, item, &speaker)))
         }));
         lines.push(self.words.say("report-caution", &[]));
         lines
@@ -103,7 +111,7 @@ impl ClinicSpeaker<'_> {
         self.words.say(&format!("report-{}", name.as_str().unwrap_or_default()), &[])
     }
 
-    fn flags(&self, measures: &Measures, group: FlagGroup, plan: Option<&Plan>) -> Vec<String> {
+    fn flags(&self, measures: &Measures, group: FlagGroup, speaker: &ReportSpeaker<'_>) -> Vec<String> {
         let these: Vec<&Flag> = measures.flags.iter().filter(|flag| flag.group == group).collect();
         if these.is_empty() {
             return Vec::new();
@@ -113,62 +121,14 @@ impl ClinicSpeaker<'_> {
             FlagGroup::TalkAbout => "report-talk-about",
             FlagGroup::TheFile => "report-the-file",
         };
-        let flag = |flag: &&Flag| format!("  {}", self.flag(flag, plan));
+        let flag = |flag: &&Flag| format!("  {}", speaker.flag(flag));
         std::iter::once(self.words.say(title, &[])).chain(these.iter().map(flag)).collect()
     }
 
-    fn flag(&self, flag: &Flag, plan: Option<&Plan>) -> String {
-        let mut args: Vec<(&str, Value<'_>)> = vec![("day", self.words.day_and_year(flag.day).into())];
-        let known = |item: &ItemId| plan.is_some_and(|plan| plan.item(item).is_some());
-        let name = |item: &ItemId| if known(item) { item.to_string() } else { format!("{item} (–)") };
-        let id = match &flag.rule {
-            FlagRule::WarningSign { .. } => "flag-warning-sign",
-            FlagRule::PainOverLimit { level } => {
-                args.push(("level", level.map_or_else(|| "–".to_string(), |level| level.to_string()).into()));
-                "flag-pain-over-limit"
-            }
-            FlagRule::Fall => "flag-fall",
-            FlagRule::Readmission => "flag-readmission",
-            FlagRule::AgainstGate { item } => {
-                args.push(("item", name(item).into()));
-                "flag-against-gate"
-            }
-            FlagRule::RisingPain { change } => {
-                args.push(("change", self.words.decimal(*change, 1).into()));
-                "flag-rising-pain"
-            }
-            FlagRule::Skipped { item, times } => {
-                args.extend([("item", name(item).into()), ("times", (*times).into())]);
-                "flag-skipped"
-            }
-            FlagRule::Overdone { item, days } => {
-                args.extend([("item", name(item).into()), ("days", (*days).into())]);
-                "flag-overdone"
-            }
-            FlagRule::LiftIgnored { precaution } => {
-                args.push(("precaution", precaution.as_str().into()));
-                "flag-lift-ignored"
-            }
-            FlagRule::Clock { jump_s } => {
-                args.push(("hours", (jump_s / 3600).to_string().into()));
-                "flag-clock"
-            }
-            FlagRule::ChainBroken { from } => {
-                args.push(("seq", from.to_string().into()));
-                "flag-chain-broken"
-            }
-        };
-        self.words.say(id, &args)
-    }
-
     /// A word a day, the last one last.
-    fn last_days(&self, measures: &Measures) -> String {
-        let mark = |mark: DayMark| {
-            let name = serde_json::to_value(mark).unwrap_or_default();
-            self.words.say(&format!("mark-{}", name.as_str().unwrap_or_default()), &[])
-        };
+    fn last_days(&self, measures: &Measures, speaker: &ReportSpeaker<'_>) -> String {
         let skip = measures.days.len().saturating_sub(LAST_DAYS);
-        let days: Vec<String> = measures.days.iter().skip(skip).map(|day| mark(day.mark)).collect();
+        let days: Vec<String> = measures.days.iter().skip(skip).map(|day| speaker.mark(day.mark)).collect();
         self.words.say("report-last-days", &[("days", days.join(", ").into())])
     }
 
@@ -210,11 +170,11 @@ impl ClinicSpeaker<'_> {
         Some(self.words.say("report-pain", &args))
     }
 
-    fn item(&self, id: &str, measure: &ItemMeasure) -> String {
+    fn item(&self, id: &str, measure: &ItemMeasure, speaker: &ReportSpeaker<'_>) -> String {
         let sets = |sets: f64| self.words.decimal(sets, usize::from(sets.fract() != 0.0));
         let left: u32 = measure.left.iter().map(|left| left.times).sum();
         let args = [
-            ("item", measure.item.as_str().into()),
+            ("item", speaker.name(&measure.item).into()),
             ("done", sets(measure.all.done()).into()),
             ("of", measure.all.prescribed.into()),
             ("remembered", sets(measure.all.remembered).into()),

@@ -293,6 +293,19 @@ impl Adherence {
         self.days_due += 1;
     }
 
+    /// Several, added up: weeks add up to the whole.
+    pub fn sum<'a>(parts: impl IntoIterator<Item = &'a Self>) -> Self {
+        parts.into_iter().fold(Self::default(), |mut sum, part| {
+            sum.days_due += part.days_due;
+            sum.whole += part.whole;
+            sum.part += part.part;
+            sum.stopped_as_told += part.stopped_as_told;
+            sum.no_record += part.no_record;
+            sum.dose.add(&part.dose);
+            sum
+        })
+    }
+
     fn of<'a>(days: impl IntoIterator<Item = &'a DayMeasure>) -> Self {
         let mut sum = Self::default();
         days.into_iter().for_each(|day| sum.add(day));

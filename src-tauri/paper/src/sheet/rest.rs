@@ -1,7 +1,7 @@
 //! Rules, pain, care, breaks, tests at home, cautions.
 
 use sendaluna_core::facts::OperatedSide;
-use sendaluna_core::gate::{GateDay, day_rules};
+use sendaluna_core::gate::{GateDay, Standstill, day_rules};
 use sendaluna_core::plan::doc::{CareItem, HomeTest, SharpPain, TestKind};
 use sendaluna_words::Value;
 use serde::Serialize;
@@ -62,6 +62,11 @@ impl Page<'_> {
             words.say("sheet-holds", &[("day", review.as_str().into()), ("last", last.into())]),
             self.say("sheet-newer"),
         ];
+        let stands_still = self.gate_day().stands_still();
+        said.extend(stands_still.map(|why| match why {
+            Standstill::PastReview => self.say("reason-past-review"),
+            Standstill::SetBack => self.say("reason-set-back"),
+        }));
         if head.review_by < head.last_day {
             said.push(words.say("sheet-review", &[("day", review.into())]));
         }
@@ -117,7 +122,7 @@ impl Page<'_> {
     }
 
     pub(super) fn gate_day(&self) -> GateDay {
-        GateDay::held(self.printed.day, self.printed.plan.head().review_by, None)
+        GateDay::held(self.printed.day, self.printed.plan.head().review_by, self.printed.set_back)
     }
 
     pub(super) fn care(&self) -> Vec<Care> {

@@ -114,8 +114,8 @@ impl Page<'_> {
     }
 
     pub(super) fn gates(&self) -> Gates<'_> {
-        let PlanSheet { plan, standing, library, .. } = *self.printed;
-        Gates { plan, library, standing, tightened: &[] }
+        let PlanSheet { plan, standing, library, tightened, .. } = *self.printed;
+        Gates { plan, library, standing, tightened }
     }
 
     pub(super) fn stages(&self) -> Vec<StageTable> {

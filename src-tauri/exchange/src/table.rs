@@ -5,14 +5,14 @@ use sendaluna_core::record::{Body, Event};
 const HEADER: &str = "date,time,what,item,set,done,of,level,words";
 
 /// The table; the patient's words are in it or not.
-pub(super) fn of(events: &[Event], with_words: bool) -> String {
-    let mut table = format!("{HEADER}\r\n");
+pub fn table(events: &[Event], with_words: bool) -> String {
+    let mut lines = format!("{HEADER}\r\n");
     for event in events {
         let fields = fields(event, with_words).map(|field| quoted(&field));
-        table.push_str(&fields.join(","));
-        table.push_str("\r\n");
+        lines.push_str(&fields.join(","));
+        lines.push_str("\r\n");
     }
-    table
+    lines
 }
 
 fn fields(event: &Event, with_words: bool) -> [String; 9] {

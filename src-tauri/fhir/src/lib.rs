@@ -1,0 +1,1 @@
+//! The report as an FHIR R4 document.
