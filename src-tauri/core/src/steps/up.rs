@@ -84,11 +84,14 @@ impl Look<'_> {
         if stand.step >= stand.ladder.steps() || dose == due.dose {
             return Err(NoUp::Top);
         }
-        if let Gate::NotYet(not_yet) = self.gates.item(item, &dose, self.at) {
-            return Err(NoUp::Gated(Box::new(not_yet)));
-        }
         let row = Row { look: self, item, due, first: stand.stepped.map_or(0, |s| s.sessions).max(sessions) };
-        if row.meets_rule() { Ok(Up { change, dose }) } else { Err(NoUp::RuleNotMet) }
+        if !row.meets_rule() {
+            return Err(NoUp::RuleNotMet);
+        }
+        match self.gates.item(item, &dose, self.at) {
+            Gate::Open => Ok(Up { change, dose }),
+            Gate::NotYet(not_yet) => Err(NoUp::Gated(Box::new(not_yet))),
+        }
     }
 
     fn check_day(&self, due: &DueItem) -> Result<(), NoUp> {
