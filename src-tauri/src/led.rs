@@ -368,13 +368,15 @@ impl<'a> Led<'a> {
         let desk = self.desk;
         let Some(offer) = self.home.step_offer(&desk.words, &now(desk))? else { return Ok(()) };
         let question = desk.say("ask-step", &[("offer", offer.said.as_str().into())]);
-        let answer = self.ask_said(&question, |answer| is_yes(desk, answer));
         if self.json {
-            print(&json!({ "offer": offer, "yes": answer }).to_string());
+            print(&json!({ "offer": offer }).to_string());
         }
-        let Some(yes) = answer else { return Ok(()) };
+        let Some(yes) = self.ask_said(&question, |answer| is_yes(desk, answer)) else { return Ok(()) };
         let way = if yes { Way::Up } else { Way::Stay };
         let written = self.home.step(&offer.item, way, self.guide.by(), &desk.words, &now(desk))?;
+        if self.json {
+            print(&json!({ "yes": yes, "said": written.said }).to_string());
+        }
         self.line(&written.said);
         Ok(())
     }
