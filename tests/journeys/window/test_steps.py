@@ -1,9 +1,11 @@
 """A dose that steps within what was signed."""
 
+import subprocess
+
 from conftest import Open
-from steps import PRESS, begin, ready, skip_after
+from steps import PRESS, answer_pain, answer_signs, begin, ready, skip_after
 from window import Window
-from world import Home, World
+from world import BIN_DIR, ENV, Home, World
 
 # Once, or twice after one whole session.
 GRADED = """order = 20
@@ -73,3 +75,51 @@ def test_not_now_leaves_it_and_the_yes_is_on_the_page(
     window.at("day")
     window.close()
     assert patient.due("press")["step"]["step"] == 2
+
+
+def yesterday(home: Home, *args: object, lines: str = "") -> None:
+    """Runs a command of the patient's program as if it were a day earlier."""
+    program = ["faketime", "-f", "-1d", str(BIN_DIR / "sendaluna"), "--data", str(home.folder), "--key-in-file"]
+    command = [*program, *map(str, args)]
+    done = subprocess.run(command, env=ENV, input=lines, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, f"{args}: {done.stdout}{done.stderr}"
+
+
+def test_a_bad_morning_is_asked_about_once_and_makes_the_day_smaller(
+    open_window: Open, empty: Home, world: World, size: tuple[int, int]
+) -> None:
+    """The day after a session, before the next: how it was on waking, and then how it is now."""
+    plan = world.clinic.plan(3, {"order = 20\n": GRADED.replace("start = 1", "start = 2")})
+    yesterday(empty, "receive", plan, "--code", world.clinic.letter_code, "--side", "left", "--yes")
+    given = ("session", "--only", "press", "--signs", "none", "--pain", "1")
+    yesterday(empty, *given, lines="ready\n2\n1\n\n")
+    window = open_window(empty, size)
+    window.at("first")
+    window.press("first-later")
+    window.press_at("[data-item=press]")
+    window.press("item-begin")
+    answer_signs(window)
+    window.reads("before-morning")
+    window.check()
+    window.press_text("5")
+    window.press("before-pain-go-on")
+    answer_pain(window, 1)
+    window.reads("morning-rose")
+    window.reads("caution-nobody-sees")
+    window.check()
+    window.press("before-begin")
+    ready(window, PRESS)
+    skip_after(window)
+    window.at("ended")
+    # Never up on the day that it went down.
+    assert not window.offers("steps-yes")
+    window.press("ended-back")
+    window.at("day")
+    window.close()
+    assert empty.due("press")["step"] == {
+        "step": 1,
+        "of": 2,
+        "said": "Step 1 of 2.",
+        "up": None,
+        "can_down": False,
+    }

@@ -291,6 +291,11 @@ fn pain_over_the_figure_steps_down_at_once_and_once_a_session() {
     let state = patient.state();
     let slide = patient.plan.item(&id("slide")).expect("there").clone();
     assert_eq!(down_for_pain(&patient.plan, &slide, &state, date("2026-03-06"), 9), None, "once a session");
+    for _ in 0..2 {
+        patient.session("slide", "2026-03-06", |_| {});
+    }
+    assert_eq!(patient.up("slide", "2026-03-06"), Err(NoUp::RuleNotMet), "never up on the day it went down");
+    assert_eq!(patient.up("slide", "2026-03-07"), Ok(2));
     patient.session("slide", "2026-03-07", |said| said.pain = Some(9));
     assert_eq!(patient.step("slide", "2026-03-07"), 1, "never below what was signed");
     assert_eq!(down(&patient.plan, &slide, &patient.state().history, date("2026-03-07")), Err(NoDown::Least));

@@ -85,7 +85,9 @@ impl Look<'_> {
             return Err(NoUp::Top);
         }
         let row = Row { look: self, item, due, first: stand.stepped.map_or(0, |s| s.sessions).max(sessions) };
-        if !row.meets_rule() {
+        // What went down today was too much today.
+        let fell = stand.stepped.is_some_and(|stepped| stepped.on == self.day && stepped.to < stepped.from);
+        if fell || !row.meets_rule() {
             return Err(NoUp::RuleNotMet);
         }
         match self.gates.item(item, &dose, self.at) {
