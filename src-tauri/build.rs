@@ -28,6 +28,7 @@ const COMMANDS: &[&str] = &[
     "did",
     "did_care",
     "stop_item",
+    "step",
     "set_back",
     "ring",
 ];

@@ -66,6 +66,7 @@ reason-set-back = You had a fall or a set-back. Nothing new opens until your cli
 notice-must-ring = Your last answers said: ring the clinic. When you have spoken to them, say so here.
 notice-clock = The clock on this device has changed suddenly. You will be asked for the date before the next session.
 notice-restart = You had a break of some days. The first session back is smaller, as your clinic wrote it.
+notice-steps-after-break = Exercises that had gone up begin again where your clinic lets them start.
 notice-ring-first = You had a long break. Ring your clinic before you start again.
 notice-plan-over = This plan has come to its last day. Ask your clinic what comes next.
 

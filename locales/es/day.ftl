@@ -68,6 +68,7 @@ reason-set-back = Tuvo una caída o un contratiempo. No se abre nada nuevo hasta
 notice-must-ring = Sus últimas respuestas dicen: llame a la clínica. Cuando haya hablado con la clínica, dígalo aquí.
 notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le preguntará la fecha de hoy.
 notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.
+notice-steps-after-break = Los ejercicios que habían subido vuelven a empezar donde su clínica los deja empezar.
 notice-ring-first = Estuvo mucho tiempo sin ejercicios. Llame a su clínica antes de empezar otra vez.
 notice-plan-over = Este plan ha llegado a su último día. Pregunte a su clínica qué viene después.
 

@@ -165,13 +165,14 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         }
         Command::Due => today::due(desk),
         Command::Gates => today::gates(desk),
-        Command::Session { only, signs, pain, today, go_on, anew, helper } => {
-            let wishes = session::Wishes { only, signs, pain, today, go_on, anew, helper };
+        Command::Session { only, signs, morning, pain, today, go_on, anew, helper } => {
+            let wishes = session::Wishes { only, signs, morning, pain, today, go_on, anew, helper };
             session::session(desk, &wishes)
         }
         Command::Did { item, yesterday, sets, each } => today::did(desk, &item, yesterday, sets, each),
         Command::Contacts => today::contacts(desk),
         Command::StopItem { item, undo } => today::stop_item(desk, &item, undo),
+        Command::Step { way, item } => today::step(desk, way, &item),
         Command::SetBack { what } => today::set_back(desk, what),
         Command::Break { from, through, why, words } => {
             let why = match why {

@@ -67,6 +67,9 @@ pub enum Command {
         /// Warning signs that are new or worse, by id; `none` if there are none.
         #[arg(long, value_delimiter = ',')]
         signs: Option<Vec<String>>,
+        /// Pain this morning, 0 to 10, if it is asked.
+        #[arg(long, value_name = "LEVEL")]
+        morning: Option<u8>,
         /// Pain now, at rest, 0 to 10.
         #[arg(long)]
         pain: Option<u8>,
@@ -106,6 +109,14 @@ pub enum Command {
         /// Take it back.
         #[arg(long)]
         undo: bool,
+    },
+    /// Take an exercise one step up, if your clinic's rule allows it, or one step down, at any time.
+    Step {
+        /// Which way.
+        #[arg(value_enum)]
+        way: StepWay,
+        /// Which exercise.
+        item: String,
     },
     /// Write down a fall or a stay in hospital: nothing new opens until your clinic says so.
     SetBack {
@@ -188,6 +199,15 @@ pub enum Why {
     Clinic,
     /// You are in hospital.
     Hospital,
+}
+
+/// Ways to step.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum StepWay {
+    /// One up.
+    Up,
+    /// One down.
+    Down,
 }
 
 /// Set-backs.

@@ -6,16 +6,18 @@ use std::time::Duration;
 use sendaluna_bedside::guide::Guide;
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::say;
+use sendaluna_bedside::step::Way;
 use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{
-    Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, Prop, State, Tier,
+    Change, Cue, Ending, ItemId, LeaveReason, MovementId, PainAnswer, PainKind, Place, Position, Prop, State,
+    Tier,
 };
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
 use serde_json::{Value, json};
 
 use crate::answer::{Desk, Trouble, now, print};
 use crate::hands::{Hands, Press};
-use crate::questions::{ask, zero_to_ten};
+use crate::questions::{ask, is_yes, zero_to_ten};
 use crate::session::stop_screen;
 
 /// A session being led.
@@ -175,7 +177,7 @@ impl<'a> Led<'a> {
         let answered = self.guide.answer_hurts(&mut self.home, &self.desk.clock, level, kind, place);
         match answered {
             Ok(answered) => {
-                self.pain_answer(answered.answer)?;
+                self.pain_answer(answered.answer, answered.stepped.as_ref())?;
                 self.show(&answered.cues);
                 answered.unwritten.map_or(Ok(()), |error| Err(error.into()))
             }
@@ -183,7 +185,7 @@ impl<'a> Led<'a> {
         }
     }
 
-    fn pain_answer(&self, answer: PainAnswer) -> Result<(), Trouble> {
+    fn pain_answer(&self, answer: PainAnswer, stepped: Option<&Change>) -> Result<(), Trouble> {
         let id = match answer {
             PainAnswer::GoOn => "hurts-go-on",
             PainAnswer::Gently => "hurts-gently",
@@ -195,7 +197,10 @@ impl<'a> Led<'a> {
             PainAnswer::GoOn | PainAnswer::Gently | PainAnswer::Easier => "caution-nobody-sees-if-worried",
             PainAnswer::StopExercise | PainAnswer::StopToday => "caution-nobody-sees",
         };
-        let said = format!("{} {}", self.desk.say(id, &[]), self.desk.say(caution, &[]));
+        let smaller =
+            stepped.map(|change| self.home.stepped_said(&self.known.plan, change, &self.desk.words));
+        let said = [Some(self.desk.say(id, &[])), smaller, Some(self.desk.say(caution, &[]))];
+        let said = said.into_iter().flatten().collect::<Vec<_>>().join(" ");
         if self.json {
             let contacts = (answer == PainAnswer::StopToday).then(|| self.home.contacts(&self.desk.words));
             let contacts = contacts.transpose()?;
@@ -230,11 +235,15 @@ impl<'a> Led<'a> {
     /// Asks during a session: a line at the terminal, or the next of the script.
     fn ask<T>(&mut self, id: &str, read: impl Fn(&str) -> Option<T>) -> Option<T> {
         let question = self.desk.say(id, &[]);
+        self.ask_said(&question, read)
+    }
+
+    fn ask_said<T>(&mut self, question: &str, read: impl Fn(&str) -> Option<T>) -> Option<T> {
         if self.hands.is_terminal() {
-            return ask(self.desk, &question, "").ok().and_then(|answer| read(&answer));
+            return ask(self.desk, question, "").ok().and_then(|answer| read(&answer));
         }
         if !self.json {
-            print(&question);
+            print(question);
         }
         self.hands.line().and_then(|line| read(line.trim()))
     }
@@ -314,12 +323,8 @@ impl<'a> Led<'a> {
         }
     }
 
-    fn strengthens(&self) -> bool {
-        self.guide.items().any(|id| {
-            let item = self.known.plan.item(id);
-            let found = item.and_then(|item| self.home.library().find(&self.known.plan, &item.movement));
-            found.is_some_and(|found| found.movement().strengthens)
-        })
+    fn asks_effort(&self) -> bool {
+        self.guide.items().any(|item| self.home.asks_effort(&self.known.plan, item))
     }
 
     /// What the patient says of it. After a stop nobody is asked how hard it was, and the last line
@@ -327,7 +332,7 @@ impl<'a> Led<'a> {
     fn finish(mut self) -> Result<u8, Trouble> {
         let stopped = self.guide.state() == State::Stopped;
         let told = self.guide.is_stopped_as_told();
-        let effort = if self.strengthens() && !stopped { self.ask("ask-effort", zero_to_ten) } else { None };
+        let effort = if self.asks_effort() && !stopped { self.ask("ask-effort", zero_to_ten) } else { None };
         let pain = if told { None } else { self.ask("ask-pain-after", zero_to_ten) };
         let line = |line: &str| Some(line.to_string()).filter(|line| !line.is_empty());
         let words = if told { None } else { self.ask("ask-words", line) };
@@ -335,26 +340,46 @@ impl<'a> Led<'a> {
         let clinic = &self.known.plan.doc().clinic;
         let ring = [("clinic", clinic.name.clone().into()), ("phone", clinic.phone.clone().into())];
         let ring = self.desk.say("ring-clinic", &ring);
-        let Self { desk, mut home, mut guide, json, .. } = self;
-        let ending = guide.finish(&mut home, &now(desk), effort, pain, words)?;
+        let ending = self.guide.finish(&mut self.home, &now(self.desk), effort, pain, words)?;
         let id = match ending {
             Ending::Whole => "ended-whole",
             Ending::Part => "ended-part",
             Ending::StoppedAsTold => "ended-stopped-as-told",
         };
-        let mut said = desk.say(id, &[]);
+        let mut said = self.desk.say(id, &[]);
         if said_something {
-            said = format!("{said}\n{}", desk.say("caution-nobody-sees-if-worried", &[]));
+            said = format!("{said}\n{}", self.desk.say("caution-nobody-sees-if-worried", &[]));
         }
         if told {
             said = format!("{said}\n{ring}");
         }
-        if json {
+        if self.json {
             print(&json!({ "ending": ending, "said": said }).to_string());
         } else {
             print(&said);
         }
+        if ending != Ending::StoppedAsTold {
+            self.offer_step()?;
+        }
         Ok(u8::from(ending == Ending::StoppedAsTold))
+    }
+
+    /// Asks once about one up, if the clinic's rule allows one. Without an answer nothing changes.
+    fn offer_step(&mut self) -> Result<(), Trouble> {
+        let desk = self.desk;
+        let Some(offer) = self.home.step_offer(&desk.words, &now(desk))? else { return Ok(()) };
+        let question = desk.say("ask-step", &[("offer", offer.said.as_str().into())]);
+        if self.json {
+            print(&json!({ "offer": offer }).to_string());
+        }
+        let Some(yes) = self.ask_said(&question, |answer| is_yes(desk, answer)) else { return Ok(()) };
+        let way = if yes { Way::Up } else { Way::Stay };
+        let written = self.home.step(&offer.item, way, self.guide.by(), &desk.words, &now(desk))?;
+        if self.json {
+            print(&json!({ "yes": yes, "said": written.said }).to_string());
+        }
+        self.line(&written.said);
+        Ok(())
     }
 }
 

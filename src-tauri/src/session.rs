@@ -1,7 +1,7 @@
 //! A session in the terminal, in real time: counts and phases as lines, the space bar to pause.
 
 use chrono::NaiveDate;
-use sendaluna_bedside::begin::Questions;
+use sendaluna_bedside::begin::{Before, Questions};
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{By, PainAnswer, SignId, Tier};
@@ -19,6 +19,8 @@ pub struct Wishes {
     pub only: Option<String>,
     /// Warning signs.
     pub signs: Option<Vec<String>>,
+    /// Pain this morning.
+    pub morning: Option<u8>,
     /// Pain at rest.
     pub pain: Option<u8>,
     /// Today's date.
@@ -46,7 +48,7 @@ pub fn session(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
     if let Some(day) = before.confirm_date {
         confirm_date(desk, &mut home, day, wishes.today)?;
     }
-    if let Some(code) = ask_before(desk, &mut home, &known, before.questions, wishes, by)? {
+    if let Some(code) = ask_before(desk, &mut home, &known, &before, wishes, by)? {
         return Ok(code);
     }
     if told {
@@ -80,10 +82,11 @@ fn ask_before(
     desk: &Desk,
     home: &mut Bedside,
     known: &Known,
-    questions: Questions,
+    before: &Before,
     wishes: &Wishes,
     by: By,
 ) -> Result<Option<u8>, Trouble> {
+    let questions = before.questions;
     if questions == Questions::None && wishes.signs.is_none() && wishes.pain.is_none() {
         return Ok(None);
     }
@@ -99,6 +102,9 @@ fn ask_before(
     if gravest == Some(Tier::Note) {
         say(desk, "signs-noted");
     }
+    if before.morning {
+        ask_morning(desk, home, wishes, by)?;
+    }
     if questions == Questions::SignsAndPain || wishes.pain.is_some() {
         let level = match wishes.pain {
             Some(level) => level,
@@ -110,6 +116,22 @@ fn ask_before(
         }
     }
     Ok(None)
+}
+
+/// Next morning's pain, and what it makes smaller.
+fn ask_morning(desk: &Desk, home: &mut Bedside, wishes: &Wishes, by: By) -> Result<(), Trouble> {
+    let level = match wishes.morning {
+        Some(level) => level,
+        None => ask_for(desk, &desk.say("ask-pain-morning", &[]), "--morning", zero_to_ten)?,
+    };
+    if let Some(view) = home.answer_pain_morning(level, by, &desk.words, &now(desk))? {
+        if desk.json {
+            print(&json!({ "morning": view }).to_string());
+        } else {
+            print(&[view.said, vec![view.nobody_sees]].concat().join("\n"));
+        }
+    }
+    Ok(())
 }
 
 fn ask_signs(desk: &Desk, home: &Bedside, questions: Questions) -> Result<Vec<SignId>, Trouble> {

@@ -3,13 +3,14 @@
 use sendaluna_bedside::BedsideError;
 use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::settings::Change;
+use sendaluna_bedside::step::Way;
 use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{By, CareId, ItemId, NotYet, SetBackKind, Tier};
 use sendaluna_bedside::view::day::{ContactsView, DayView, GateView, ItemView, RuleView};
 use serde_json::json;
 
 use crate::answer::{Desk, Trouble, now};
-use crate::args::SetBack;
+use crate::args::{SetBack, StepWay};
 
 /// `due`.
 pub fn due(desk: &Desk) -> Result<u8, Trouble> {
@@ -66,6 +67,18 @@ pub fn stop_item(desk: &Desk, id: &str, undo: bool) -> Result<u8, Trouble> {
     let id = item_id(id)?;
     let text = desk.open()?.stop_item(&id, undo, By::Patient, &desk.words, &now(desk))?.said;
     desk.answer(&text, &json!({ "item": id, "stopped": !undo }));
+    Ok(0)
+}
+
+/// `step`.
+pub fn step(desk: &Desk, way: StepWay, id: &str) -> Result<u8, Trouble> {
+    let id = item_id(id)?;
+    let to = match way {
+        StepWay::Up => Way::Up,
+        StepWay::Down => Way::Down,
+    };
+    let text = desk.open()?.step(&id, to, By::Patient, &desk.words, &now(desk))?.said;
+    desk.answer(&text, &json!({ "item": id, "stepped": true, "said": text }));
     Ok(0)
 }
 
@@ -138,7 +151,7 @@ fn day_text(desk: &Desk, day: &DayView) -> String {
     lines.extend(day.weeks.iter().cloned());
     lines.extend(day.notices.iter().cloned());
     lines.push(day.now.said.clone());
-    lines.extend(day.due.iter().flat_map(item_lines));
+    lines.extend(day.due.iter().flat_map(|item| item_lines(desk, item)));
     if day.can_go_on {
         lines.push(desk.say("day-can-go-on", &[]));
     }
@@ -157,12 +170,17 @@ fn day_text(desk: &Desk, day: &DayView) -> String {
     lines.join("\n")
 }
 
-fn item_lines(item: &ItemView) -> Vec<String> {
+fn item_lines(desk: &Desk, item: &ItemView) -> Vec<String> {
     let mut lines = vec![
         format!("  {} [{}] ({}). {}", item.name, item.item, item.side, item.times_said),
         format!("    {}", item.dose),
     ];
     lines.extend(item.note.iter().map(|note| format!("    {note}")));
+    if let Some(step) = &item.step {
+        lines.push(format!("    {}", step.said));
+        let how = || desk.say("steps-how-up", &[("item", item.item.as_str().into())]);
+        lines.extend(step.up.iter().map(|up| format!("    {up} {}", how())));
+    }
     lines
 }
 

@@ -4,7 +4,7 @@
 use sendaluna_bedside::types::{
     Ending, OperatedSide, PainAnswer, PainKind, Part, Phase, Place, Position, SetBackKind, Side, Tier,
 };
-use sendaluna_bedside::view::{day, figure, hand_back, names, past, receive, session, window};
+use sendaluna_bedside::view::{day, figure, hand_back, names, past, receive, session, step, window};
 use sendaluna_bedside::{begin, settings};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
@@ -48,6 +48,7 @@ fn the_types_are_current() {
         declared::<day::DayView>,
         declared::<day::NowView>,
         declared::<day::ItemView>,
+        declared::<step::StepView>,
         declared::<day::GateView>,
         declared::<day::ReasonView>,
         declared::<day::CareView>,
@@ -67,6 +68,8 @@ fn the_types_are_current() {
         declared::<hand_back::HandBackView>,
         declared::<hand_back::OwnWordsView>,
         declared::<hand_back::HandBackAsked>,
+        declared::<step::StepOfferView>,
+        declared::<step::MorningView>,
         declared::<session::BeforeView>,
         declared::<begin::Questions>,
         declared::<session::DateView>,

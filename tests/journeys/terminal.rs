@@ -58,7 +58,26 @@ impl Scene {
     }
 
     fn received() -> Self {
-        let scene = Self::new();
+        Self::new().taken_in()
+    }
+
+    /// With a heel slide of one round, or two after one whole session.
+    fn stepping() -> Self {
+        let mut scene = Self::new();
+        let item = &mut scene.world.plan.items[0];
+        let mut doses = [item.dose.clone(), item.dose.clone()];
+        doses[0].sets = 1;
+        item.graded = Some(
+            serde_json::from_value(serde_json::json!({
+                "doses": doses, "start": 1, "up_after_sessions": 1, "up_pain_at_most": 2, "down_pain_over": 4,
+            }))
+            .expect("the form"),
+        );
+        scene.taken_in()
+    }
+
+    fn taken_in(self) -> Self {
+        let scene = self;
         let file = scene.write("plan.sendaluna", &scene.world.file());
         let code = scene.world.code();
         let args = ["receive", text(&file), "--code", &code, "--side", "left", "--yes"];
@@ -282,6 +301,34 @@ fn pain_over_the_limit_stops_the_day_until_the_clinic_was_spoken_to() {
     running.until("await-ready");
     running.say("stop");
     assert_eq!(running.end().last().expect("an ending")["ending"], "part");
+}
+
+#[test]
+fn one_up_is_asked_after_a_session_and_one_down_is_always_there() {
+    let scene = Scene::stepping();
+    let early = scene.patient(&["step", "up", "slide", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&early), "up-not-yet");
+    let mut running = Running::start(&scene, &[]);
+    running.until("await-ready");
+    running.say("ready");
+    running.until("end");
+    // Effort is not asked of a slide. Pain, no words, and the answer to one up.
+    for answer in ["1", "", "yes"] {
+        running.say(answer);
+    }
+    let rest = running.end();
+    let offer = rest.iter().find(|line| line["offer"]["item"] == "slide");
+    assert!(offer.is_some() && rest.last().is_some_and(|line| line["yes"] == true), "{rest:?}");
+    let due = json(&scene.patient(&["due", "--json"]).output().expect("runs"));
+    assert_eq!((&due["due"][0]["step"]["said"], &due["due"][0]["sets"]), (&"Step 2 of 2.".into(), &2.into()));
+    let up = scene.patient(&["step", "up", "slide", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&up), "top-step");
+    let down = scene.patient(&["step", "down", "slide"]).output().expect("runs");
+    assert!(String::from_utf8(down.stdout).expect("text").starts_with("One step down. From the next time"));
+    let down = scene.patient(&["step", "down", "slide", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&down), "least-step");
+    let none = scene.patient(&["step", "down", "raise", "--json"]).output().expect("runs");
+    assert_eq!(error_code(&none), "no-steps");
 }
 
 #[test]

@@ -435,6 +435,10 @@ figure: FigureAsked,
  */
 dose: string, 
 /**
+ * Where it stands among its signed doses, if its dose moves.
+ */
+step: StepView | null, 
+/**
  * How many rounds, for who writes it down by hand.
  */
 sets: number, 
@@ -494,6 +498,31 @@ tightened: boolean,
  * Its gate.
  */
 gate: GateView, };
+
+/**
+ * Where an item stands among its signed doses.
+ */
+export type StepView = { 
+/**
+ * The step, counted from 1.
+ */
+step: number, 
+/**
+ * How many there are.
+ */
+of: number, 
+/**
+ * "Step 2 of 4."
+ */
+said: string, 
+/**
+ * One up that the clinic's rule allows now, in words.
+ */
+up: string | null, 
+/**
+ * There is a smaller step.
+ */
+can_down: boolean, };
 
 /**
  * A gate.
@@ -883,6 +912,36 @@ without_words: boolean,
 asks: string, };
 
 /**
+ * One up that the patient is asked about.
+ */
+export type StepOfferView = { 
+/**
+ * Of which item.
+ */
+item: string, 
+/**
+ * "Bridge: your clinic allows one up. …"
+ */
+said: string, 
+/**
+ * Its figure.
+ */
+figure: FigureAsked, };
+
+/**
+ * Pain had risen by the next morning.
+ */
+export type MorningView = { 
+/**
+ * That it has, and what is smaller today.
+ */
+said: Array<string>, 
+/**
+ * Nobody at the clinic sees this now.
+ */
+nobody_sees: string, };
+
+/**
  * What is asked before a session, and what is coming.
  */
 export type BeforeView = { 
@@ -894,6 +953,10 @@ confirm_date: DateView | null,
  * The questions.
  */
 questions: Questions, 
+/**
+ * Next morning's pain is asked too.
+ */
+morning: boolean, 
 /**
  * The warning signs, gravest first.
  */
@@ -977,7 +1040,11 @@ stop: StopView | null,
 /**
  * Noted; the session may begin.
  */
-noted: string | null, };
+noted: string | null, 
+/**
+ * Pain had risen by this morning; the session may begin.
+ */
+morning: MorningView | null, };
 
 /**
  * Where a session stands.
@@ -1195,6 +1262,10 @@ answer: PainAnswerName,
  */
 said: string, 
 /**
+ * The dose went one down, as a sentence.
+ */
+stepped: string | null, 
+/**
  * Nobody at the clinic sees this now.
  */
 nobody_sees: string, };
@@ -1214,7 +1285,11 @@ said: string,
 /**
  * Nobody at the clinic sees this now, if anything was said.
  */
-nobody_sees: string | null, };
+nobody_sees: string | null, 
+/**
+ * One up that the patient is asked about now.
+ */
+offer: StepOfferView | null, };
 
 /**
  * What a session tells whoever draws it.

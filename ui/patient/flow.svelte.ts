@@ -9,6 +9,7 @@ import type {
     HandBackAsked,
     HandBackView,
     ItemView,
+    MorningView,
     OfferView,
     PainSaidView,
     PastView,
@@ -23,7 +24,7 @@ import type {
     WrittenView,
 } from '../generated/bridge';
 import { say, speak } from '../shared/words.svelte';
-import { type Change, type host, Refused, type Whom } from './host';
+import { type Change, type host, type PainBefore, Refused, type Way, type Whom } from './host';
 
 export type Page =
     | { at: 'blank' }
@@ -65,6 +66,7 @@ export class Flow {
     before: BeforeView | null = $state.raw(null);
     answered = $state(false);
     noted: string | null = $state.raw(null);
+    morning: MorningView | null = $state.raw(null);
     helper = $state(false);
 
     stage: StageView | null = $state.raw(null);
@@ -326,6 +328,8 @@ export class Flow {
     didCare = (care: string): Promise<void> => this.write(() => this.host.didCare(care));
     stopItem = (item: string, undo: boolean): Promise<void> =>
         this.write(() => this.host.stopItem(item, undo));
+    step = (item: string, way: Way): Promise<void> =>
+        this.write(() => this.host.step(item, way, this.page.at === 'ended' && this.helper));
     setBack = (what: SetBackName): Promise<void> => this.write(() => this.host.setBack(what));
     ring = async (whom: Whom): Promise<void> => {
         await this.try(() => this.host.ring(whom));
@@ -333,7 +337,9 @@ export class Flow {
 
     unwell = async (): Promise<void> => {
         await this.try(async () => {
-            this.stop = (await this.host.answerBefore(['unwell'], null, this.helper)).stop;
+            this.stop = (
+                await this.host.answerBefore(['unwell'], { morning: null, now: null }, this.helper)
+            ).stop;
         });
     };
 
@@ -347,6 +353,7 @@ export class Flow {
             this.before = before;
             this.answered = before.questions === 'none';
             this.noted = null;
+            this.morning = null;
             this.helper = false;
             this.go({ at: 'before', only, goesOn });
         });
@@ -363,13 +370,19 @@ export class Flow {
         });
     };
 
-    answer = async (signs: string[], pain: number | null): Promise<void> => {
+    answer = async (signs: string[], pain: PainBefore): Promise<void> => {
         this.problem = null;
         await this.try(async () => {
-            const { stop, noted } = await this.host.answerBefore(signs, pain, this.helper);
+            const { stop, noted, morning } = await this.host.answerBefore(signs, pain, this.helper);
             this.stop = stop;
             this.noted = noted;
+            this.morning = morning;
             this.answered = !stop;
+            const { page } = this;
+            // What is coming has become smaller.
+            if (!stop && morning && page.at === 'before') {
+                this.before = await this.host.before(page.only, page.goesOn);
+            }
         });
     };
 

@@ -145,7 +145,7 @@ describe('a stop', () => {
         fake.answers['day'] = () => ({ ...day, stop });
         fake.tell({
             told: 'ended',
-            ended: { ending: 'stopped-as-told', said: 'Stopped.', nobody_sees: null },
+            ended: { ending: 'stopped-as-told', said: 'Stopped.', nobody_sees: null, offer: null },
         });
         await settled();
         expect([flow.stop, flow.page.at]).toEqual([stop, 'day']);
@@ -215,5 +215,45 @@ describe('a session whose thread is gone', () => {
         fake.answers['press'] = () => false;
         await flow.press({ press: 'pause' });
         expect(flow.page.at).toBe('day');
+    });
+});
+
+describe('one up', () => {
+    const offer = {
+        item: 'bridge',
+        said: 'Bridge: your clinic allows one up.',
+        figure: { item: 'bridge', easier: false, working: 'left', both: true },
+    } as const;
+    const ended = { ending: 'whole', said: 'Done.', nobody_sees: null, offer } as const;
+
+    it('is answered once after a session, and said on the day', async () => {
+        await inSession();
+        fake.tell({ told: 'ended', ended });
+        expect(flow.page).toEqual({ at: 'ended', ended });
+        fake.answers['step'] = () => ({ said: 'One up.', against: false });
+        await Promise.all([flow.step('bridge', 'up'), flow.step('bridge', 'up')]);
+        expect(fake.asked.filter((name) => name === 'step')).toHaveLength(1);
+        expect([flow.page.at, flow.notice]).toEqual(['day', 'One up.']);
+    });
+
+    it('that is refused stays where it is, and says why', async () => {
+        await inSession();
+        fake.tell({ told: 'ended', ended });
+        fake.refuse('step');
+        await flow.step('bridge', 'up');
+        expect([flow.page.at, flow.problem]).toEqual(['ended', problem]);
+    });
+});
+
+describe('pain that had risen by the morning', () => {
+    it('is said before the session, with what has become smaller', async () => {
+        const morning = { said: ['It hurt more.'], nobody_sees: 'Nobody sees this.' };
+        fake.answers['before'] = () => ({ questions: 'signs-and-pain', morning: true });
+        fake.answers['answerBefore'] = () => ({ stop: null, noted: null, morning });
+        await flow.open();
+        await flow.prepare(null, false);
+        fake.answers['before'] = () => ({ questions: 'one-tap', morning: false });
+        await flow.answer([], { morning: 6, now: 2 });
+        expect([flow.morning, flow.answered, flow.before?.questions]).toEqual([morning, true, 'one-tap']);
     });
 });

@@ -31,6 +31,15 @@ export type Change = Partial<
     }
 >;
 
+/** What is said about pain before a session: this morning, where it is asked, and now. */
+export interface PainBefore {
+    morning: number | null;
+    now: number | null;
+}
+
+/** Where a dose is to step: one up, one down, or nowhere for now. */
+export type Way = 'up' | 'down' | 'stay';
+
 /** Whom to ring. */
 export type Whom = 'clinic' | 'night' | 'emergency';
 
@@ -81,7 +90,7 @@ export const host = {
 
     before: (only: string | null, goesOn: boolean) => call<BeforeView>('before', { only, goesOn }),
     confirmDate: (day: string) => call<void>('confirm_date', { day }),
-    answerBefore: (signs: string[], pain: number | null, helper: boolean) =>
+    answerBefore: (signs: string[], pain: PainBefore, helper: boolean) =>
         call<AnsweredView>('answer_before', { signs, pain, helper }),
     begin: (only: string | null, goesOn: boolean, helper: boolean, ontold: (told: Told) => void) =>
         call<void>('begin', { only, goesOn, helper, channel: channel(ontold) }),
@@ -93,6 +102,7 @@ export const host = {
         call<WrittenView>('did', { item, sets, each, yesterday }),
     didCare: (care: string) => call<WrittenView>('did_care', { care }),
     stopItem: (item: string, undo: boolean) => call<WrittenView>('stop_item', { item, undo }),
+    step: (item: string, way: Way, helper: boolean) => call<WrittenView>('step', { item, way, helper }),
     setBack: (what: SetBackName) => call<WrittenView>('set_back', { what }),
     ring: (whom: Whom) => call<void>('ring', { whom }),
 };

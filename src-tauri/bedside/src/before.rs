@@ -8,6 +8,7 @@ use sendaluna_core::plan::doc::Tier;
 use sendaluna_core::record::By;
 use sendaluna_core::session::{PainAnswer, Runner, answer_at_rest, arrange};
 use sendaluna_words::Words;
+use serde::Deserialize;
 
 use crate::begin::gravest;
 use crate::clock::Now;
@@ -18,6 +19,16 @@ use crate::stop::stop_view;
 use crate::view::session::{AnsweredView, BeforeView, ComingView, DateView};
 use crate::view::window::WrittenView;
 use sendaluna_say::Speaker;
+
+/// What is said about pain before a session.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PainBefore {
+    /// This morning, 0 to 10.
+    pub morning: Option<u8>,
+    /// Now, at rest, 0 to 10.
+    pub now: Option<u8>,
+}
 
 impl Bedside {
     /// What is asked before a session of everything due, or of one item, and what is coming. Refused,
@@ -46,6 +57,7 @@ impl Bedside {
         Ok(BeforeView {
             confirm_date: before.confirm_date.map(|day| DateView { day, said: words.day_and_year(day) }),
             questions: before.questions,
+            morning: before.morning,
             signs: contacts(&known.plan, &speaker).signs,
             can_go_on: before.open_session.is_some(),
             coming: runner.parts_left().filter_map(|part| coming.item(&part.item)).collect(),
@@ -55,23 +67,31 @@ impl Bedside {
         })
     }
 
-    /// The answers before a session: signs first, and pain at rest only if no sign says to ring.
+    /// The answers before a session: signs first, and pain only if no sign says to ring. That of the
+    /// morning counts only where it is asked.
     pub fn answer_before(
         &mut self,
         signs: &[SignId],
-        pain: Option<u8>,
+        pain: PainBefore,
         by: By,
         words: &Words,
         now: &Now,
     ) -> Result<AnsweredView, BedsideError> {
-        if pain.is_some_and(|level| level > 10) {
+        if [pain.morning, pain.now].into_iter().flatten().any(|level| level > 10) {
             return Err(BedsideError::FigureOutOfRange);
         }
         let known = self.known()?;
         let rings = |tier: Option<Tier>| matches!(tier, Some(Tier::Emergency | Tier::RingToday));
         let mut tier = gravest(&known, signs)?;
         let mut written = self.answer_signs(signs, by, now).map(|_| ());
-        if let Some(level) = pain.filter(|_| !rings(tier)) {
+        let mut morning = None;
+        if let Some(level) = pain.morning.filter(|_| !rings(tier) && known.asks_morning(now)) {
+            written = written.and_then(|()| {
+                morning = self.answer_pain_morning(level, by, words, now)?;
+                Ok(())
+            });
+        }
+        if let Some(level) = pain.now.filter(|_| !rings(tier)) {
             if answer_at_rest(&known.plan.doc().pain, level) == PainAnswer::StopToday {
                 tier = Some(Tier::RingToday);
             }
@@ -84,7 +104,7 @@ impl Bedside {
         let speaker = Speaker::new(words, Some(&known.plan));
         let stop = tier.filter(|_| rings(tier)).map(|tier| stop_view(&known.plan, &speaker, tier));
         let noted = (tier == Some(Tier::Note)).then(|| words.say("signs-noted", &[]));
-        Ok(AnsweredView { stop, noted })
+        Ok(AnsweredView { stop, noted, morning })
     }
 
     /// "I have spoken to the clinic."

@@ -24,6 +24,8 @@ pub struct Before {
     pub confirm_date: Option<NaiveDate>,
     /// The questions.
     pub questions: Questions,
+    /// Next morning's pain is asked too.
+    pub morning: bool,
     /// A session of today that can be gone on with.
     pub open_session: Option<SessionId>,
 }
@@ -57,6 +59,7 @@ impl Bedside {
         Ok(Before {
             confirm_date: known.state.clock_jump_at(now.at).map(|_| today),
             questions,
+            morning: known.asks_morning(now),
             open_session: known.state.open_session(today).map(|session| session.id.clone()),
         })
     }
@@ -164,6 +167,7 @@ impl Bedside {
             };
             self.record(now, By::Program, ending)?;
         }
+        self.record_each(now, known.after_break(now))?;
         let session = new_session_id()?;
         let items = arranged.parts.iter().map(|part| part.item.clone()).collect();
         self.record(now, by, Body::SessionStarted { session: session.clone(), items })?;
@@ -259,7 +263,8 @@ impl Bedside {
         if let Some(due) = self.due_day(known, now).items.into_iter().find(|due| due.item == *id) {
             return Ok(due);
         }
-        let gate = known.gates(self.library()).item(item, &item.dose, &known.gate_day(now.at));
+        let dose = known.dose_apart(item, now);
+        let gate = known.gates(self.library()).item(item, &dose, &known.gate_day(now.at));
         match gate {
             Gate::NotYet(not_yet) => {
                 Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })

@@ -127,15 +127,18 @@ impl<'a> View<'a> {
             Standstill::PastReview => "reason-past-review",
             Standstill::SetBack => "reason-set-back",
         });
+        let is_back = away == Away::Restart;
+        let falls_back = is_back && !self.known.after_break(self.now).is_empty();
         let away = match away {
             Away::Restart if !self.known.plan.doc().return_dose.doses.is_empty() => Some("notice-restart"),
             Away::No | Away::Restart => None,
             Away::RingFirst => Some("notice-ring-first"),
         };
+        let falls_back = falls_back.then_some("notice-steps-after-break");
         let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
         let clock = self.known.state.clock_jump_at(self.now.at).map(|_| "notice-clock");
         let over = over.then_some("notice-plan-over");
-        [must_ring, stands_still, clock, away, over]
+        [must_ring, stands_still, clock, away, falls_back, over]
             .into_iter()
             .flatten()
             .map(|id| words.say(id, &[]))
@@ -199,7 +202,8 @@ impl<'a> View<'a> {
     fn item_of_another_day(&self, item: &Item) -> ItemView {
         let words = self.speaker.words;
         let gates = self.known.gates(self.home.library());
-        let mut gate = self.gate(&gates.item(item, &item.dose, &self.known.gate_day(self.now.at)));
+        let dose = self.known.dose_apart(item, self.now);
+        let mut gate = self.gate(&gates.item(item, &dose, &self.known.gate_day(self.now.at)));
         let episode = self.known.plan.episode(&item.episode);
         if episode.is_some_and(|episode| episode.day_zero.date().is_none()) {
             gate.open = false;
@@ -210,8 +214,8 @@ impl<'a> View<'a> {
                 None => words.say("gate-not-in-plan", &[]),
             };
         }
-        let done = self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day);
-        ItemView { done, gate, ..self.item(item, &item.dose) }
+        let times = self.known.state.history.times(&item.id, self.known.today(self.now.at).session_day);
+        ItemView { done: times, gate, ..self.item(item, &dose) }
     }
 
     /// What is the same on every day.
@@ -234,6 +238,7 @@ impl<'a> View<'a> {
             is_due: false,
             can_start: false,
             dose: speaker.dose(dose),
+            step: self.home.step_view(self.known, &self.due, item, speaker, self.now),
             sets: dose.sets,
             each: dose.amount().map_or(0, Amount::most),
             times: 0,

@@ -59,6 +59,14 @@ pub enum BedsideError {
     NoOpenSession,
     /// This does not fit the present moment of the session.
     NotNow,
+    /// The item's dose does not move.
+    NoSteps,
+    /// It stands at the most that was signed.
+    TopStep,
+    /// It stands at the least that was signed.
+    LeastStep,
+    /// The clinic's rule for one up is not met yet.
+    UpNotYet,
     /// There is no easier way for this exercise, or it is not allowed yet.
     NoEasierWay,
     /// A figure is outside what can be.
@@ -105,6 +113,10 @@ impl BedsideError {
             Self::NoFile,
             Self::NoOpenSession,
             Self::NotNow,
+            Self::NoSteps,
+            Self::TopStep,
+            Self::LeastStep,
+            Self::UpNotYet,
             Self::NoEasierWay,
             Self::FigureOutOfRange,
             Self::WakingHours,
@@ -165,6 +177,10 @@ impl Coded for BedsideError {
             Self::NoFile => "no-file",
             Self::NoOpenSession => "no-open-session",
             Self::NotNow => "not-now",
+            Self::NoSteps => "no-steps",
+            Self::TopStep => "top-step",
+            Self::LeastStep => "least-step",
+            Self::UpNotYet => "up-not-yet",
             Self::NoEasierWay => "no-easier-way",
             Self::FigureOutOfRange => "figure-out-of-range",
             Self::WakingHours => "waking-hours",

@@ -13,10 +13,11 @@ use sendaluna_core::record::{
 use sendaluna_core::session::{
     Cue, NotNow, PainAnswer, PainKind, Part, Runner, SetId, State, Turn, answer_during,
 };
+use sendaluna_core::steps::{Change, down_for_pain};
 
 use crate::clock::{Clock, Now};
 use crate::error::BedsideError;
-use crate::home::Bedside;
+use crate::home::{Bedside, Known};
 
 /// What "I did fewer" means at a moment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -35,6 +36,8 @@ pub enum Fewer {
 pub struct Answered {
     /// The plan's answer, which is being carried out.
     pub answer: PainAnswer,
+    /// One down, by the clinic's rule.
+    pub stepped: Option<Change>,
     /// What happens now.
     pub cues: Vec<Cue>,
     /// Why a part of it could not be written down.
@@ -124,6 +127,11 @@ impl Guide {
     /// The session's id.
     pub fn session(&self) -> &SessionId {
         &self.session
+    }
+
+    /// Who leads it.
+    pub fn by(&self) -> By {
+        self.by
     }
 
     /// The last set on disk, and what was done of it, corrections applied.
@@ -290,7 +298,9 @@ impl Guide {
             return Err(BedsideError::NotNow);
         }
         let item = self.item().cloned();
-        let mut answer = answer_during(&home.known()?.plan.doc().pain, self.pain_before, level, kind);
+        let known = home.known()?;
+        let mut answer = answer_during(&known.plan.doc().pain, self.pain_before, level, kind);
+        let stepped = item.as_ref().and_then(|item| steps_down(&known, item, level, &clock.now()));
         if answer == PainAnswer::Easier && !self.can_be_easier(home, &clock.now())? {
             answer = PainAnswer::StopExercise;
         }
@@ -312,13 +322,15 @@ impl Guide {
             item,
             answer,
         };
-        let body = Body::PainAnswered { session: Some(self.session.clone()), pain };
-        let written = home.record(&clock.now(), self.by, body);
+        let mut bodies = vec![(self.by, Body::PainAnswered { session: Some(self.session.clone()), pain })];
+        bodies.extend(stepped.clone().map(|change| (By::Program, change.into())));
+        let written = home.record_each(&clock.now(), bodies);
+        let stepped = stepped.filter(|_| written.is_ok());
         let (cues, failed) = match done {
             Ok(cues) => (cues, None),
             Err(error) => (Vec::new(), Some(error)),
         };
-        Ok(Answered { answer, cues, unwritten: failed.or(written.err()) })
+        Ok(Answered { answer, stepped, cues, unwritten: failed.or(written.err()) })
     }
 
     /// "I feel unwell or dizzy": stops at once, for today, and says to ring. It stops first, and is
@@ -431,6 +443,12 @@ impl Guide {
     }
 }
 
+/// One down of an item that hurts, by the clinic's rule.
+fn steps_down(known: &Known, item: &ItemId, level: u8, now: &Now) -> Option<Change> {
+    let item = known.plan.item(item)?;
+    down_for_pain(&known.plan, item, &known.state, known.today(now.at).session_day, level)
+}
+
 /// Every item done, nothing left out and nothing done short.
 fn is_whole(session: &SessionRecord) -> bool {
     let was_done = |item: &ItemId| session.sets.iter().any(|(record, _)| record.set.item == *item);
@@ -445,7 +463,7 @@ impl Bedside {
         let known = self.known()?;
         let item = known.item(id)?;
         let due = self.due_day(&known, now).items.into_iter().find(|due| due.item == *id);
-        let dose = due.map_or_else(|| item.dose.clone(), |due| due.dose);
+        let dose = due.map_or_else(|| known.dose_apart(item, now), |due| due.dose);
         let gate = known.gates(self.library()).easier(item, &dose, &known.gate_day(now.at));
         Ok(matches!(gate, Some(Gate::Open)))
     }

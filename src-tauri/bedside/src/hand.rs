@@ -84,10 +84,12 @@ impl Bedside {
         let on = day.min(known.today(now.at).gate_day);
         let at = GateDay::held(on, known.plan.head().review_by, set_back);
         let due = self.due_day(&known, now).items.into_iter().find(|due| due.item == *id);
-        let dose = due.map_or_else(|| item.dose.clone(), |due| due.dose);
+        let dose = due.map_or_else(|| known.dose_apart(item, now), |due| due.dose);
         let gate = known.gates(self.library()).item(item, &dose, &at);
         let against_gate = !gate.is_open();
-        self.record(now, by, Body::DoneByHand { item: id.clone(), day, sets, each, against_gate })?;
+        let mut bodies = known.after_break(now);
+        bodies.push((by, Body::DoneByHand { item: id.clone(), day, sets, each, against_gate }));
+        self.record_each(now, bodies)?;
         Ok(Written { day, against: Some(gate).filter(|_| against_gate) })
     }
 

@@ -116,9 +116,14 @@ impl Bedside {
 
     /// Records events that belong together: all of them or none.
     pub(crate) fn record_all(&mut self, now: &Now, by: By, bodies: Vec<Body>) -> Result<(), BedsideError> {
+        self.record_each(now, bodies.into_iter().map(|body| (by, body)).collect())
+    }
+
+    /// Records events that belong together, each by somebody: all of them or none.
+    pub(crate) fn record_each(&mut self, now: &Now, bodies: Vec<(By, Body)>) -> Result<(), BedsideError> {
         let stamp = now.stamp(self.device.offset_s(now.at));
         self.store.write(|w| {
-            for body in bodies {
+            for (by, body) in bodies {
                 w.append(stamp.clone(), by, body)?;
             }
             Ok(())

@@ -7,6 +7,7 @@ use chrono::NaiveDate;
 use sendaluna_core::plan::doc::Tier;
 use sendaluna_core::record::{Ending, LeaveReason, Place};
 use sendaluna_core::session::{Cue, PainAnswer, PainKind, State};
+use sendaluna_core::steps::Change;
 use sendaluna_words::Words;
 
 use crate::clock::Clock;
@@ -144,7 +145,7 @@ impl Lead {
         self.shown.hush();
         if let Some(hurt) = answered {
             told.extend(hurt.unwritten.as_ref().map(|error| self.problem(error)));
-            told.extend(self.pain_said(hurt.answer));
+            told.extend(self.pain_said(hurt.answer, hurt.stepped.as_ref()));
         }
         told
     }
@@ -180,7 +181,7 @@ impl Lead {
         Told::Stop { stop: stop_view(&self.known.plan, &speaker, Tier::RingToday) }
     }
 
-    fn pain_said(&self, answer: PainAnswer) -> Vec<Told> {
+    fn pain_said(&self, answer: PainAnswer, stepped: Option<&Change>) -> Vec<Told> {
         let (id, caution) = match answer {
             PainAnswer::GoOn => ("hurts-go-on", "caution-nobody-sees-if-worried"),
             PainAnswer::Gently => ("hurts-gently", "caution-nobody-sees-if-worried"),
@@ -189,7 +190,8 @@ impl Lead {
             PainAnswer::StopToday => ("hurts-stop-today", "caution-nobody-sees"),
         };
         let (said, nobody_sees) = (self.words.say(id, &[]), self.words.say(caution, &[]));
-        let pain = Told::Pain { pain: PainSaidView { answer, said, nobody_sees } };
+        let stepped = stepped.map(|change| self.home.stepped_said(&self.known.plan, change, &self.words));
+        let pain = Told::Pain { pain: PainSaidView { answer, said, stepped, nobody_sees } };
         if answer == PainAnswer::StopToday { vec![pain, self.stop()] } else { vec![pain] }
     }
 
@@ -221,7 +223,11 @@ impl Lead {
                 };
                 let nobody_sees =
                     said_something.then(|| self.words.say("caution-nobody-sees-if-worried", &[]));
-                vec![Told::Ended { ended: EndedView { ending, said: self.words.say(id, &[]), nobody_sees } }]
+                // What is asked beyond the session never stands in the way of its end.
+                let offer = self.home.step_offer(&self.words, &clock.now()).ok().flatten();
+                let offer = offer.filter(|_| ending != Ending::StoppedAsTold);
+                let said = self.words.say(id, &[]);
+                vec![Told::Ended { ended: EndedView { ending, said, nobody_sees, offer } }]
             }
             Err(error) => vec![self.problem(&error)],
         }
@@ -270,7 +276,7 @@ impl Lead {
             can_easier: self.can_be_easier && can_go(at),
             can_leave: can_go(at),
             said: self.shown.said().to_vec(),
-            asks_effort: self.shown.strengthens() && at == State::Done,
+            asks_effort: self.shown.asks_effort() && at == State::Done,
             as_told: guide.is_stopped_as_told(),
         };
         Told::Stage { stage: Box::new(stage) }

@@ -14,6 +14,7 @@
 //! | [`intake`] | where does taking a file in stand? |
 //! | [`past`] | what was done so far? |
 //! | [`before`] | what is asked before a session, and what is coming? |
+//! | [`step`] | may a dose go one up, and what does one down do? |
 //! | [`lead`] | what does a session show now, and what does a press do? |
 //! | [`ring`] | what is dialled? |
 //! | [`view`] | what do the shells show? |
@@ -46,6 +47,7 @@ pub mod say;
 pub mod settings;
 pub mod sheet;
 pub mod start;
+pub mod step;
 mod stop;
 pub mod summary;
 pub mod view;
@@ -65,6 +67,7 @@ pub mod types {
     pub use sendaluna_core::plan::doc::Tier;
     pub use sendaluna_core::record::{BreakWhy, By, Ending, LeaveReason, Place, SetBackKind};
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
+    pub use sendaluna_core::steps::Change;
     pub use sendaluna_exchange::file::SIZE_LIMIT;
     pub use sendaluna_figure::Part;
     pub use sendaluna_say::Speaker;

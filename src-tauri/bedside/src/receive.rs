@@ -7,6 +7,7 @@ use sendaluna_core::ids::PrecautionId;
 use sendaluna_core::plan::Plan;
 use sendaluna_core::precaution::Standing;
 use sendaluna_core::record::{Body, By};
+use sendaluna_core::steps::in_new_plan;
 use sendaluna_exchange::receive::{Received, receive};
 use sendaluna_store::StoreError;
 use sendaluna_store::tables::{pin::Pin, plans, signers, statements};
@@ -110,6 +111,7 @@ impl Bedside {
             signers: received.signers.number,
             lifts_ignored: lifts_ignored.clone(),
         };
+        let stepped = self.stepped_by(offer, now)?;
         self.store_mut().write(|w| {
             w.pin(&Pin { clinic_key: received.clinic_key, person: head.person.clone() })?;
             w.signers(&signers::Row {
@@ -127,11 +129,22 @@ impl Bedside {
                 part: received.plan_part.text.clone(),
             })?;
             if !received.same_again {
-                w.append(stamp, By::Patient, event)?;
+                w.append(stamp.clone(), By::Patient, event)?;
+                for body in stepped {
+                    w.append(stamp.clone(), By::Program, body)?;
+                }
             }
             Ok::<_, StoreError>(())
         })?;
         Ok(TakenIn { same_again: received.same_again, lifts_ignored })
+    }
+
+    /// Doses that begin at their start, because the new plan has other lists of them.
+    fn stepped_by(&self, offer: &Offer, now: &Now) -> Result<Vec<Body>, BedsideError> {
+        let Some(known) = self.known_if_any()? else { return Ok(Vec::new()) };
+        let day = known.today(now.at).session_day;
+        let changes = in_new_plan(&known.plan, offer.plan(), &known.state.history, day);
+        Ok(changes.into_iter().map(Body::from).collect())
     }
 }
 

@@ -9,4 +9,5 @@ pub mod names;
 pub mod past;
 pub mod receive;
 pub mod session;
+pub mod step;
 pub mod window;

@@ -10,7 +10,8 @@ use chrono::{DateTime, Datelike, Days, Duration, NaiveDate, Utc};
 use crate::gate::{Gate, GateDay, Gates};
 use crate::ids::{CareId, EpisodeId, ItemId, StageId};
 use crate::plan::Plan;
-use crate::plan::doc::{Count, Dose, Grows, Item, Stage, StageItem, Tempo, Weekday, When};
+use crate::plan::doc::{Dose, Item, Stage, StageItem, Weekday, When};
+use crate::steps::{Stand, StepOf, Stepped};
 
 /// The rules of a time zone, known elsewhere.
 pub trait Zone {
@@ -97,6 +98,10 @@ pub struct History {
     pub care: BTreeMap<CareId, BTreeMap<NaiveDate, u16>>,
     /// The latest day on which the patient spoke to the clinic.
     pub spoke: Option<NaiveDate>,
+    /// Where items last stepped to.
+    pub steps: BTreeMap<ItemId, Stepped>,
+    /// After how many sessions an offer of one up was last answered with "not now".
+    pub kept: BTreeMap<ItemId, usize>,
 }
 
 impl History {
@@ -108,6 +113,20 @@ impl History {
     /// The latest day before this one on which anything was done.
     fn last_day_before(&self, day: NaiveDate) -> Option<NaiveDate> {
         self.done.values().filter_map(|days| days.range(..day).next_back()).map(|(on, _)| *on).max()
+    }
+
+    /// The latest day after one, up to this one, that was the first after a break by the plan's return
+    /// rule. The first day back counts, whatever was done on it so far.
+    pub(crate) fn back_on(&self, plan: &Plan, day: NaiveDate, after: NaiveDate) -> Option<NaiveDate> {
+        let after_days = i64::from(plan.doc().return_dose.after_days);
+        let mut back = day;
+        while let Some(before) = self.last_day_before(back).filter(|_| back > after) {
+            if (back - before).num_days() >= after_days {
+                return Some(back);
+            }
+            back = before;
+        }
+        None
     }
 
     /// Days in a span on which an item was done.
@@ -139,6 +158,8 @@ pub struct DueItem {
     pub stage: StageId,
     /// How much, today.
     pub dose: Dose,
+    /// Which step of its signed doses that is; `None` if it is no such dose.
+    pub step: Option<StepOf>,
     /// How many times today; 0 if it is only offered, or not asked for on this day.
     pub times: u16,
     /// How many times at most: as often as asked, or the daily most of an as-needed item.
@@ -320,10 +341,8 @@ impl Asked<'_> {
         entry: &StageItem,
         item: &Item,
     ) -> DueItem {
-        let mut dose = self.dose(entry, item);
-        if let Some(round) = stage.rounds.iter().find(|round| round.items.contains(&item.id)) {
-            (dose.sets, dose.rest_s) = (round.rounds, round.rest_s);
-        }
+        let (dose, step) = self.dose(entry, item);
+        let dose = in_round(self.plan, &stage.id, &item.id, dose);
         let when = entry.when.as_ref().unwrap_or(&item.when);
         let times = self.times(when, item, stage);
         let spacing = match when {
@@ -337,6 +356,7 @@ impl Asked<'_> {
             stage: stage.id.clone(),
             gate: gates.item(item, &dose, at),
             dose,
+            step,
             times,
             most: if let When::AsNeeded { daily_most } = when { (*daily_most).into() } else { times },
             done: self.history.times(&item.id, self.session_day),
@@ -345,21 +365,22 @@ impl Asked<'_> {
         }
     }
 
-    /// The dose: the plan's return dose after a gap, else the first of a graded dose, the start of a
-    /// ramp, or what the stage or the item says.
-    fn dose(&self, entry: &StageItem, item: &Item) -> Dose {
+    /// The dose: the plan's return dose after a gap, else what the stage says, the step at which a dose
+    /// that moves stands, or what the item says.
+    fn dose(&self, entry: &StageItem, item: &Item) -> (Dose, Option<StepOf>) {
         let restart = &self.plan.doc().return_dose.doses;
         if self.away != Away::No
             && let Some(restart) = restart.iter().find(|restart| restart.item == item.id)
         {
-            return restart.dose.clone();
+            return (restart.dose.clone(), None);
         }
-        let graded = item.graded.as_ref().and_then(|g| g.doses.get(usize::from(g.start).checked_sub(1)?));
-        let mut dose = entry.dose.as_ref().or(graded).unwrap_or(&item.dose).clone();
-        if let Some(ramp) = item.ramp.filter(|_| entry.dose.is_none()) {
-            set_amount(&mut dose, ramp.grows, ramp.start);
+        if let Some(dose) = &entry.dose {
+            return (dose.clone(), None);
         }
-        dose
+        match Stand::of(self.plan, item, self.history, self.session_day) {
+            Some(stand) => (stand.dose().clone(), Some(stand.step_of())),
+            None => (item.dose.clone(), None),
+        }
     }
 
     fn times(&self, when: &When, item: &Item, stage: &Stage) -> u16 {
@@ -395,12 +416,13 @@ impl Asked<'_> {
     }
 }
 
-fn set_amount(dose: &mut Dose, grows: Grows, value: u16) {
-    match grows {
-        Grows::Sets => dose.sets = u8::try_from(value).unwrap_or(u8::MAX),
-        Grows::Repetitions => dose.repetitions = Some(Count::Exactly(value)),
-        Grows::HoldS => dose.tempo = dose.tempo.map(|tempo| Tempo { hold_s: value, ..tempo }),
-        Grows::Minutes => dose.minutes = Some(value),
+/// A dose as a stage has it done: an item of a round has the round's sets and rest.
+pub(crate) fn in_round(plan: &Plan, stage: &StageId, item: &ItemId, dose: Dose) -> Dose {
+    let stage = plan.doc().stages.iter().find(|known| known.id == *stage);
+    let round = stage.and_then(|stage| stage.rounds.iter().find(|round| round.items.contains(item)));
+    match round {
+        Some(round) => Dose { sets: round.rounds, rest_s: round.rest_s, ..dose },
+        None => dose,
     }
 }
 

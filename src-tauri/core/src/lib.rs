@@ -13,6 +13,7 @@
 //! | [`facts`] | what does an exercise ask of the body, left and right, as performed? |
 //! | [`gate`] | may this be done on this day; if not, when, and who says so? |
 //! | [`calendar`] | what is due when? |
+//! | [`steps`] | at which of its signed doses does an item stand, and may it go one up? |
 //! | [`session`] | what happens second by second? |
 //! | [`record`] | what happened? |
 
@@ -30,6 +31,7 @@ pub mod precaution;
 pub mod problem;
 pub mod record;
 pub mod session;
+pub mod steps;
 pub mod text;
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use chrono::{DateTime, NaiveDate, Utc};
 
 use crate::digest::Digest;
-use crate::facts::{BodySize, Manner};
+use crate::facts::{BodySize, ItemSide, Manner, OperatedSide};
 use crate::ids::{EpisodeId, ItemId};
 use crate::problem::Problem;
 
@@ -65,6 +65,13 @@ impl Plan {
     /// An item.
     pub fn item(&self, id: &ItemId) -> Option<&Item> {
         self.doc.items.iter().find(|item| item.id == *id)
+    }
+
+    /// How many times an item does every set: one side after the other does it twice.
+    pub fn passes(&self, item: &Item) -> u32 {
+        let operated = self.episode(&item.episode).map_or(OperatedSide::Neither, |episode| episode.side);
+        let both = item.side == ItemSide::OneAfterTheOther;
+        if both { u32::try_from(item.side.working(operated).len()).unwrap_or(1) } else { 1 }
     }
 
     /// An episode.

@@ -12,7 +12,7 @@ mod state;
 
 pub use event::{
     Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind,
-    SetRecord,
+    SetRecord, StepWhy,
 };
 pub use state::{ItemDay, SessionRecord, State};
 

@@ -36,7 +36,9 @@ fn fields(event: &Event, with_words: bool) -> [String; 9] {
         Body::ItemLeft { item: id, .. }
         | Body::ItemEasier { item: id, .. }
         | Body::Tightened { item: id }
-        | Body::TighteningEnded { item: id } => item = id.to_string(),
+        | Body::TighteningEnded { item: id }
+        | Body::StepKept { item: id, .. } => item = id.to_string(),
+        Body::DoseStepped { item: id, to, .. } => (item, level) = (id.to_string(), to.to_string()),
         Body::PainAnswered { pain, .. } => {
             item = pain.item.as_ref().map(ToString::to_string).unwrap_or_default();
             level = pain.level.map(|level| level.to_string()).unwrap_or_default();

@@ -6,9 +6,11 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 use sendaluna_bedside::Bedside;
+use sendaluna_bedside::before::PainBefore;
 use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::ring::Whom;
 use sendaluna_bedside::settings::Change;
+use sendaluna_bedside::step::Way;
 use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
 use sendaluna_bedside::view::day::DayView;
 use sendaluna_bedside::view::figure::{FigureAsked, FigureView};
@@ -60,6 +62,7 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         did,
         did_care,
         stop_item,
+        step,
         set_back,
         ring,
     ]
@@ -206,7 +209,7 @@ fn confirm_date(desk: OurDesk<'_>, day: NaiveDate) -> Answer<()> {
 fn answer_before(
     desk: OurDesk<'_>,
     signs: Vec<SignId>,
-    pain: Option<u8>,
+    pain: PainBefore,
     helper: bool,
 ) -> Answer<AnsweredView> {
     desk.write(|home, words, now| home.answer_before(&signs, pain, by(helper), words, now))
@@ -261,6 +264,12 @@ fn did_care(desk: OurDesk<'_>, care: CareId) -> Answer<WrittenView> {
 #[tauri::command(async)]
 fn stop_item(desk: OurDesk<'_>, item: ItemId, undo: bool) -> Answer<WrittenView> {
     desk.write(|home, words, now| home.stop_item(&item, undo, By::Patient, words, now))
+}
+
+/// One up that the clinic's rule allows, one down, or "not now".
+#[tauri::command(async)]
+fn step(desk: OurDesk<'_>, item: ItemId, way: Way, helper: bool) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.step(&item, way, by(helper), words, now))
 }
 
 /// A fall, or a stay in hospital.

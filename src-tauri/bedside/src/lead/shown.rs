@@ -27,7 +27,7 @@ struct Texts {
 pub struct Shown {
     texts: BTreeMap<ItemId, Texts>,
     sides: [(SidesAtOnce, String); 5],
-    strengthens: bool,
+    asks_effort: bool,
     /// The set that is on the screen.
     set: Option<SetId>,
     rounds: BTreeMap<(ItemId, SidesAtOnce), Vec<TallySetView>>,
@@ -74,15 +74,11 @@ impl Shown {
             SidesAtOnce::TurnsFromLeft,
             SidesAtOnce::TurnsFromRight,
         ];
-        let strengthens = guide.parts().iter().any(|part| {
-            let item = known.plan.item(&part.item);
-            let found = item.and_then(|item| home.library().find(&known.plan, &item.movement));
-            found.is_some_and(|found| found.movement().strengthens)
-        });
+        let asks_effort = guide.items().any(|item| home.asks_effort(&known.plan, item));
         let mut shown = Self {
             texts: guide.parts().iter().filter_map(texts).collect(),
             sides: all.map(|sides| (sides, speaker.sides(sides))),
-            strengthens,
+            asks_effort,
             set: None,
             rounds: BTreeMap::new(),
             tally: Vec::new(),
@@ -355,9 +351,9 @@ impl Shown {
         self.rounds.values().flatten().all(|round| round.done == 0)
     }
 
-    /// Some item strengthens: how hard it was is asked.
-    pub fn strengthens(&self) -> bool {
-        self.strengthens
+    /// How hard it was is asked.
+    pub fn asks_effort(&self) -> bool {
+        self.asks_effort
     }
 }
 

@@ -7,6 +7,7 @@ use sendaluna_core::plan::doc::Tier;
 use serde::Serialize;
 
 use crate::view::figure::FigureAsked;
+use crate::view::step::StepView;
 
 /// A day.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -83,6 +84,8 @@ pub struct ItemView {
     pub figure: FigureAsked,
     /// How much, in sentences.
     pub dose: String,
+    /// Where it stands among its signed doses, if its dose moves.
+    pub step: Option<StepView>,
     /// How many rounds, for who writes it down by hand.
     pub sets: u8,
     /// How many repetitions, breaths, minutes or steps in each.

@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use crate::begin::Questions;
 use crate::view::day::{SignView, StopView};
 use crate::view::figure::FigureAsked;
+use crate::view::step::{MorningView, StepOfferView};
 use crate::view::window::ProblemView;
 
 /// What is asked before a session, and what is coming.
@@ -20,6 +21,8 @@ pub struct BeforeView {
     pub confirm_date: Option<DateView>,
     /// The questions.
     pub questions: Questions,
+    /// Next morning's pain is asked too.
+    pub morning: bool,
     /// The warning signs, gravest first.
     pub signs: Vec<SignView>,
     /// A session of today can be gone on with.
@@ -74,6 +77,8 @@ pub struct AnsweredView {
     pub stop: Option<StopView>,
     /// Noted; the session may begin.
     pub noted: Option<String>,
+    /// Pain had risen by this morning; the session may begin.
+    pub morning: Option<MorningView>,
 }
 
 /// Where a session stands.
@@ -227,6 +232,8 @@ pub struct PainSaidView {
     pub answer: PainAnswer,
     /// As a sentence.
     pub said: String,
+    /// The dose went one down, as a sentence.
+    pub stepped: Option<String>,
     /// Nobody at the clinic sees this now.
     pub nobody_sees: String,
 }
@@ -242,6 +249,8 @@ pub struct EndedView {
     pub said: String,
     /// Nobody at the clinic sees this now, if anything was said.
     pub nobody_sees: Option<String>,
+    /// One up that the patient is asked about now.
+    pub offer: Option<StepOfferView>,
 }
 
 /// What a session tells whoever draws it.

@@ -5,14 +5,13 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use serde::Serialize;
 
-use crate::calendar::{DueItem, due, week_of};
-use crate::facts::OperatedSide;
+use crate::calendar::{DueItem, History, due, week_of};
 use crate::gate::{GateDay, Gates};
 use crate::ids::ItemId;
 use crate::measure::{Left, Measured, Period, Portion, last_plan_with, within};
-use crate::plan::Plan;
-use crate::plan::doc::Item;
+use crate::plan::{Amount, Plan};
 use crate::record::{Body, BreakWhy, Ending, Event, How, LeaveReason, SessionRecord, SetBackKind, State};
+use crate::steps::{Stand, Stepped};
 
 /// What a day comes to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -114,22 +113,42 @@ pub(super) fn of_span(measured: &Measured<'_>, from: NaiveDate, through: NaiveDa
     days
 }
 
-/// What was done, by day, with every correction.
+/// What was done, by day, with every correction; and doses that stepped on that day.
+#[derive(Default)]
 struct Done {
     sessions: BTreeMap<NaiveDate, Vec<SessionRecord>>,
     by_hand: BTreeMap<NaiveDate, Vec<(ItemId, u8, u16)>>,
+    moved: BTreeMap<NaiveDate, Vec<Moved>>,
+}
+
+/// A dose that stepped, after so many times done that day.
+struct Moved {
+    item: ItemId,
+    after: u16,
+    stepped: Stepped,
 }
 
 impl Done {
     fn of(events: &[Event]) -> Self {
-        let mut done = Self { sessions: BTreeMap::new(), by_hand: BTreeMap::new() };
-        for session in State::of(events).sessions {
-            done.sessions.entry(session.day).or_default().push(session);
-        }
+        let (mut done, mut state) = (Self::default(), State::default());
         for event in events {
-            if let Body::DoneByHand { item, day, sets, each, .. } = &event.body {
-                done.by_hand.entry(*day).or_default().push((item.clone(), *sets, *each));
+            state.apply(event);
+            let on = event.stamp.day();
+            match &event.body {
+                Body::DoneByHand { item, day, sets, each, .. } => {
+                    done.by_hand.entry(*day).or_default().push((item.clone(), *sets, *each));
+                }
+                Body::DoseStepped { item, .. } => {
+                    let after = state.history.times(item, on);
+                    let stepped = state.history.steps.get(item).copied();
+                    let moved = stepped.map(|stepped| Moved { item: item.clone(), after, stepped });
+                    done.moved.entry(on).or_default().extend(moved);
+                }
+                _ => {}
             }
+        }
+        for session in state.sessions {
+            done.sessions.entry(session.day).or_default().push(session);
         }
         done
     }
@@ -184,7 +203,7 @@ impl Look<'_> {
         if let Some(period) = period.filter(|_| !excused) {
             items = self.due(period, before);
         }
-        self.put_done(period.map(|period| &period.plan), &mut items);
+        self.put_done(period.map(|period| &period.plan), before, &mut items);
         DayMeasure {
             day: self.day,
             mark: self.mark(&items),
@@ -195,18 +214,43 @@ impl Look<'_> {
     }
 
     fn due(&self, period: &Period, before: &State) -> Vec<(ItemId, Portion)> {
+        let asked = self.asked(period, before, &before.history).into_iter();
+        let open = asked.filter(|due| due.gate.is_open() && due.most > 0);
+        open.map(|due| (due.item.clone(), self.prescribed(period, before, &due))).collect()
+    }
+
+    fn asked(&self, period: &Period, before: &State, history: &History) -> Vec<DueItem> {
         let Measured { library, waking, .. } = self.measured;
         let (plan, standing) = (&period.plan, &period.standing);
         let gates = Gates { plan, library, standing, tightened: &before.tightened };
         let set_back = before.set_back_since(standing.set_backs_released_until);
         let at = GateDay::held(self.day, plan.head().review_by, set_back);
-        let asked = due(&gates, self.day, &at, &before.history, *waking);
-        let open = asked.items.into_iter().filter(|due| due.gate.is_open() && due.most > 0);
-        open.map(|due| (due.item.clone(), prescribed(plan, &due))).collect()
+        due(&gates, self.day, &at, history, *waking).items
+    }
+
+    /// Sets asked for. A dose that stepped on the day counts from the next time on.
+    fn prescribed(&self, period: &Period, before: &State, due: &DueItem) -> Portion {
+        let mut sets = vec![due.dose.sets; usize::from(due.most.max(due.times))];
+        let mut history = before.history.clone();
+        for moved in self.moved(&due.item) {
+            history.steps.insert(due.item.clone(), moved.stepped);
+            let now = self.asked(period, before, &history);
+            if let Some(now) = now.iter().find(|now| now.item == due.item) {
+                sets.iter_mut().skip(moved.after.into()).for_each(|sets| *sets = now.dose.sets);
+            }
+        }
+        let passes = period.plan.item(&due.item).map_or(1, |item| period.plan.passes(item));
+        let (asked, offered) = sets.split_at(due.times.into());
+        let sum = |sets: &[u8]| passes * sets.iter().copied().map(u32::from).sum::<u32>();
+        Portion { prescribed: sum(asked), offered: sum(offered), ..Portion::default() }
+    }
+
+    fn moved(&self, item: &ItemId) -> impl Iterator<Item = &Moved> {
+        self.done.moved.get(&self.day).into_iter().flatten().filter(move |moved| moved.item == *item)
     }
 
     /// Sets of sessions, then what was done by hand.
-    fn put_done(&self, plan: Option<&Plan>, items: &mut Vec<(ItemId, Portion)>) {
+    fn put_done(&self, plan: Option<&Plan>, before: &State, items: &mut Vec<(ItemId, Portion)>) {
         for session in self.sessions() {
             for (record, how) in &session.sets {
                 let how = if session.ending.is_some() && !session.confirmed {
@@ -218,7 +262,7 @@ impl Look<'_> {
             }
         }
         for (item, sets, each) in self.done.by_hand.get(&self.day).into_iter().flatten() {
-            let of = plan.and_then(|plan| plan.item(item)).map_or(*each, enough);
+            let of = plan.and_then(|plan| enough(plan, item, before, self.day)).unwrap_or(*each);
             for _ in 0..*sets {
                 portion(items, item).put(part(*each, of), How::Remembered);
             }
@@ -258,23 +302,12 @@ fn portion<'a>(items: &'a mut Vec<(ItemId, Portion)>, item: &ItemId) -> &'a mut 
     &mut items[at].1
 }
 
-/// What is enough of an item's own dose.
-fn enough(item: &Item) -> u16 {
-    item.dose.amount().map_or(0, crate::plan::Amount::least)
-}
-
-fn prescribed(plan: &Plan, due: &DueItem) -> Portion {
-    let passes = plan.item(&due.item).map_or(1, |item| passes(plan, item));
-    let sets = |times: u16| u32::from(due.dose.sets) * passes * u32::from(times);
-    let offered = sets(due.most.saturating_sub(due.times));
-    Portion { prescribed: sets(due.times), offered, ..Portion::default() }
-}
-
-/// One side after the other does every set twice.
-fn passes(plan: &Plan, item: &Item) -> u32 {
-    let operated = plan.episode(&item.episode).map_or(OperatedSide::Neither, |episode| episode.side);
-    let both = item.side == crate::facts::ItemSide::OneAfterTheOther;
-    if both { u32::try_from(item.side.working(operated).len()).unwrap_or(1) } else { 1 }
+/// What is enough of an item's own dose, or of the step that it stands at.
+fn enough(plan: &Plan, item: &ItemId, before: &State, day: NaiveDate) -> Option<u16> {
+    let item = plan.item(item)?;
+    let stand = Stand::of(plan, item, &before.history, day);
+    let dose = stand.as_ref().map_or(&item.dose, Stand::dose);
+    Some(dose.amount().map_or(0, Amount::least))
 }
 
 impl Adherence {

@@ -353,3 +353,5 @@ proptest! {
         prop_assert!(measures.items.iter().all(|item| item.left.is_empty()));
     }
 }
+
+mod stepped;

@@ -201,6 +201,22 @@ impl BreakWhy {
     }
 }
 
+/// Why a dose stepped up or down within what was signed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum StepWhy {
+    /// The patient said yes to one up, or chose one down.
+    Chose,
+    /// Pain during was over the clinic's figure.
+    Pain,
+    /// Pain had risen by the next morning.
+    NextMorning,
+    /// There was a break.
+    Break,
+    /// A new plan has other doses.
+    NewPlan,
+}
+
 /// Done or not done, without a figure.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -370,5 +386,25 @@ pub enum Body {
         /// When the stop was shown, if there was one.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         about: Option<DateTime<Utc>>,
+    },
+    /// A dose stepped within what was signed.
+    DoseStepped {
+        /// Of which item.
+        item: ItemId,
+        /// From which step, counted from 1.
+        from: u16,
+        /// To which step.
+        to: u16,
+        /// Digest of the list of doses that it stepped in.
+        list: Digest,
+        /// Why.
+        why: StepWhy,
+    },
+    /// One up was offered, and the patient said "not now".
+    StepKept {
+        /// Of which item.
+        item: ItemId,
+        /// At which step it stays.
+        at: u16,
     },
 }

@@ -8,8 +8,11 @@ use crate::calendar::History;
 use crate::gate::Tightened;
 use crate::ids::{ItemId, PrecautionId, SessionId};
 use crate::plan::doc::Tier;
-use crate::record::{Body, Ending, Event, How, LeaveReason, Moment, Pain, SetBackKind, SetRecord, Stamp};
+use crate::record::{
+    Body, Ending, Event, How, LeaveReason, Moment, Pain, SetBackKind, SetRecord, Stamp, StepWhy,
+};
 use crate::session::{PainAnswer, SetId};
+use crate::steps::Stepped;
 
 /// A clock this much behind the newest event is only the network setting it right.
 const BEHIND: Duration = Duration::minutes(5);
@@ -37,6 +40,8 @@ pub struct SessionRecord {
     pub confirmed: bool,
     /// Effort, 0 to 10.
     pub effort: Option<u8>,
+    /// Answers about pain in it.
+    pub pain: Vec<Pain>,
 }
 
 impl SessionRecord {
@@ -74,6 +79,8 @@ pub struct State {
     pub lifts_ignored: Vec<PrecautionId>,
     /// Days on which the warning signs were asked, with the gravest that was new or worse.
     pub signs: BTreeMap<NaiveDate, Option<Tier>>,
+    /// How many questions were answered on a day; what was told unasked is none.
+    pub answers: BTreeMap<NaiveDate, u8>,
     /// Answers about pain, with their days.
     pub pain: Vec<(NaiveDate, Pain)>,
     /// Stops that said to ring and were not followed by a talk with the clinic: the newest moment
@@ -132,7 +139,7 @@ impl State {
             Body::DateConfirmed { .. } => self.clock_jump_s = None,
             Body::SessionStarted { session, items } => self.session_started(session, items, day),
             Body::SignsAnswered { gravest, .. } => self.signs_answered(event, *gravest),
-            Body::PainAnswered { pain, .. } => self.pain_answered(event, pain),
+            Body::PainAnswered { session, pain } => self.pain_answered(event, session.as_ref(), pain),
             Body::SetDone { session, record, how } => self.set_done(event, session, record, *how),
             Body::SetCorrected { session, set, done } => self.set_corrected(session, set, *done),
             Body::ItemLeft { session, item, reason } => {
@@ -144,7 +151,8 @@ impl State {
             Body::ItemEasier { session, item } => {
                 self.in_session(session, |s| s.easier.push(item.clone()));
             }
-            Body::SessionEnded { session, ending, confirmed, effort, .. } => {
+            Body::SessionEnded { session, ending, confirmed, effort, words } => {
+                self.answered(day, u8::from(effort.is_some()) + u8::from(words.is_some()));
                 self.in_session(session, |s| {
                     (s.ending, s.confirmed, s.effort) = (Some(*ending), *confirmed, *effort);
                 });
@@ -173,6 +181,14 @@ impl State {
             Body::SpokeToClinic { .. } => {
                 self.must_ring = None;
                 self.history.spoke = self.history.spoke.max(Some(day));
+            }
+            Body::DoseStepped { item, from, to, list, why } => {
+                self.answered(day, u8::from(*why == StepWhy::Chose && to > from));
+                self.stepped(item, Stepped { to: *to, from: *from, list: *list, on: day, sessions: 0 });
+            }
+            Body::StepKept { item, .. } => {
+                self.answered(day, 1);
+                self.history.kept.insert(item.clone(), self.sessions.len());
             }
         }
         self.newest = Some(event.stamp.clone());
@@ -209,11 +225,13 @@ impl State {
             ending: None,
             confirmed: false,
             effort: None,
+            pain: Vec::new(),
         });
     }
 
     fn signs_answered(&mut self, event: &Event, gravest: Option<Tier>) {
         let day = event.stamp.day();
+        self.answered(day, 1);
         let worst = self.signs.entry(day).or_insert(gravest);
         // The gravest tier is the least, and none at all the mildest.
         *worst = match (*worst, gravest) {
@@ -225,14 +243,32 @@ impl State {
         }
     }
 
+    fn answered(&mut self, day: NaiveDate, answers: u8) {
+        let sum = self.answers.entry(day).or_default();
+        *sum = sum.saturating_add(answers);
+    }
+
+    /// Keeps the latest step. Of several between two sessions, the first says what was last done.
+    fn stepped(&mut self, item: &ItemId, stepped: Stepped) {
+        let sessions = self.sessions.len();
+        let before =
+            self.history.steps.get(item).filter(|s| s.sessions == sessions && s.list == stepped.list);
+        let from = before.map_or(stepped.from, |before| before.from);
+        self.history.steps.insert(item.clone(), Stepped { from, sessions, ..stepped });
+    }
+
     fn stopped(&mut self, event: &Event, tier: Option<Tier>) {
         let tier = tier.unwrap_or(Tier::RingToday);
         let gravest = self.must_ring.map_or(tier, |(_, known)| known.min(tier));
         self.must_ring = Some((event.stamp.at, gravest));
     }
 
-    fn pain_answered(&mut self, event: &Event, pain: &Pain) {
+    fn pain_answered(&mut self, event: &Event, session: Option<&SessionId>, pain: &Pain) {
         let day = event.stamp.day();
+        self.answered(day, u8::from(pain.moment != Moment::During));
+        if let Some(session) = session {
+            self.in_session(session, |s| s.pain.push(pain.clone()));
+        }
         self.pain.push((day, pain.clone()));
         if let (PainAnswer::StopExercise, Some(item)) = (pain.answer, &pain.item) {
             self.history.rests.insert(item.clone(), day);

@@ -73,6 +73,61 @@ fn canonical_bytes_are_frozen() {
 }
 
 #[test]
+fn canonical_bytes_of_steps_are_frozen() {
+    let list = Digest::of(b"a list");
+    let stepped = Body::DoseStepped { item: item(), from: 2, to: 3, list, why: StepWhy::Chose };
+    let kept = Body::StepKept { item: item(), at: 3 };
+    let of = |body: &Body| serde_json::to_string(body).expect("JSON");
+    assert_eq!(
+        of(&stepped),
+        format!(
+            "{{\"kind\":\"dose-stepped\",\"item\":\"slide\",\"from\":2,\"to\":3,\"list\":\"{list}\",\"why\":\"chose\"}}"
+        )
+    );
+    assert_eq!(of(&kept), "{\"kind\":\"step-kept\",\"item\":\"slide\",\"at\":3}");
+    let why = [StepWhy::Pain, StepWhy::NextMorning, StepWhy::Break, StepWhy::NewPlan];
+    let why = why.map(|why| serde_json::to_string(&why).expect("JSON"));
+    assert_eq!(why, ["\"pain\"", "\"next-morning\"", "\"break\"", "\"new-plan\""]);
+}
+
+#[test]
+fn the_latest_step_counts_and_the_first_since_a_session_says_what_was_done() {
+    let step = |from, to| Body::DoseStepped {
+        item: item(),
+        from,
+        to,
+        list: Digest::of(b"a list"),
+        why: StepWhy::Chose,
+    };
+    let mut bodies = a_session();
+    bodies.extend([step(1, 2), step(2, 3), Body::StepKept { item: item(), at: 3 }]);
+    let history = State::of(&chain(bodies)).history;
+    let stepped = history.steps[&item()];
+    assert_eq!((stepped.from, stepped.to, stepped.sessions), (1, 3, 1));
+    assert_eq!((stepped.on, history.kept[&item()]), (date("2026-03-05"), 1));
+}
+
+#[test]
+fn answers_are_counted_by_day_and_what_was_told_unasked_is_none() {
+    let pain = |moment| Body::PainAnswered {
+        session: None,
+        pain: Pain {
+            moment,
+            level: Some(1),
+            distress: None,
+            kind: None,
+            place: None,
+            item: None,
+            answer: PainAnswer::GoOn,
+        },
+    };
+    let mut bodies = a_session();
+    bodies.extend([pain(Moment::Before), pain(Moment::NextMorning), pain(Moment::During)]);
+    // Signs, effort, words, pain before and of the morning.
+    assert_eq!(State::of(&chain(bodies)).answers[&date("2026-03-05")], 5);
+}
+
+#[test]
 fn a_chain_reads_back_and_any_change_shows_where() {
     let events = chain(a_session());
     let mut stored: Vec<Vec<u8>> = events.iter().map(Event::to_bytes).collect();
