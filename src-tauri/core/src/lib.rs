@@ -14,6 +14,7 @@
 //! | [`gate`] | may this be done on this day; if not, when, and who says so? |
 //! | [`calendar`] | what is due when? |
 //! | [`session`] | what happens second by second? |
+//! | [`home_test`] | is a test due, may it be done, and what does its result say? |
 //! | [`record`] | what happened? |
 
 pub mod body;
@@ -22,6 +23,7 @@ pub mod calendar;
 pub mod digest;
 pub mod facts;
 pub mod gate;
+pub mod home_test;
 pub mod ids;
 pub mod library;
 pub mod measure;

@@ -80,6 +80,7 @@ impl ClinicSpeaker<'_> {
         lines.push(self.adherence(measures));
         lines.push(self.sets("report-dose", &measures.overall.dose));
         lines.extend(self.pain(measures));
+        lines.extend(self.home_tests(measures));
         lines.extend(worst(measures).map(|item| self.item("report-worst", item)));
         if let Some(asks) = &doc.asks {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));
@@ -132,6 +133,10 @@ impl ClinicSpeaker<'_> {
             FlagRule::AgainstGate { item } => {
                 args.push(("item", name(item).into()));
                 "flag-against-gate"
+            }
+            FlagRule::TestAgainstGate { test } => {
+                args.push(("test", test.as_str().into()));
+                "flag-test-against-gate"
             }
             FlagRule::RisingPain { change } => {
                 args.push(("change", self.words.decimal(*change, 1).into()));
