@@ -23,6 +23,11 @@ test-four-stage-balance-helper = Your helper taps when you stand still. They tap
 test-close = Somebody must stay beside you, close enough to hold you.
 test-unsafe = If you feel unsafe, stop and sit down.
 
+test-mind = Mind this
+test-ask-helper = Is somebody beside you now, who can hold you?
+test-helper-yes = Yes, go on
+test-helper-no = No, nobody is here
+test-helper-none = Do this test when somebody is with you. It stays on your list.
 
 ## While it is timed.
 
@@ -38,6 +43,7 @@ test-tap-still = I stand still
 test-tap-stood = Upright
 test-tap-seated = Seated again
 test-tap-moved = I moved
+test-stop = Stop
 test-get-ready = Get ready
 test-go = Go.
 test-seconds-left = { $n ->
@@ -62,6 +68,14 @@ test-held-side-by-side = Feet side by side: { $seconds } seconds.
 test-held-semi-tandem = One foot half in front: { $seconds } seconds.
 test-held-tandem = Heel to toe: { $seconds } seconds.
 test-held-one-leg = On one foot: { $seconds } seconds.
+test-right = Is that right?
+test-stands = How often you stood up
+test-half-way = Were you more than half way up at the end? Then count that too.
+test-arms = I pushed with my arms
+test-keep = Write it down
+test-again = Do it again
+test-leave = Do not write it down
+test-back = Back to today
 test-written = It is written down. Your clinic will look at it with you.
 test-nothing-written = Nothing was written down. The test stays on your list.
 

@@ -23,6 +23,11 @@ test-four-stage-balance-helper = Quien le ayuda toca cuando usted está quieto. 
 test-close = Alguien tiene que estar a su lado, lo bastante cerca para sujetarle.
 test-unsafe = Si no se siente seguro, pare y siéntese.
 
+test-mind = Tenga en cuenta
+test-ask-helper = ¿Hay ahora alguien a su lado que pueda sujetarle?
+test-helper-yes = Sí, seguir
+test-helper-no = No, no hay nadie
+test-helper-none = Haga esta prueba cuando haya alguien con usted. Sigue en su lista.
 
 ## Mientras se mide.
 
@@ -38,6 +43,7 @@ test-tap-still = Ya no me muevo
 test-tap-stood = De pie
 test-tap-seated = Otra vez en la silla
 test-tap-moved = Me he movido
+test-stop = Parar
 test-get-ready = Prepárese
 test-go = Ya.
 test-seconds-left = { $n ->
@@ -62,6 +68,14 @@ test-held-side-by-side = Los pies juntos: { $seconds } segundos.
 test-held-semi-tandem = Un pie medio adelantado: { $seconds } segundos.
 test-held-tandem = El talón con la punta: { $seconds } segundos.
 test-held-one-leg = Sobre una pierna: { $seconds } segundos.
+test-right = ¿Es correcto?
+test-stands = Cuántas veces se levantó
+test-half-way = ¿Al final estaba a más de medio camino? Entonces cuente esa también.
+test-arms = Me ayudé con los brazos
+test-keep = Anotarlo
+test-again = Hacerla otra vez
+test-leave = No anotarlo
+test-back = Volver al día de hoy
 test-written = Queda anotado. Su clínica lo mirará con usted.
 test-nothing-written = No se ha anotado nada. La prueba sigue en su lista.
 
