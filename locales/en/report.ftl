@@ -16,6 +16,7 @@ hand-back-entries = { $n ->
 }
 hand-back-exercise = { $name }: { $done } of { $of } rounds
 hand-back-pain = Pain at rest lately: { $median } in the middle, from { $least } to { $most }.
+hand-back-test = A test, { $day }: { $result }
 hand-back-choose = Where to save it for the clinic
 
 break-written = A break from { $from } through { $through } is written down. What is not allowed yet does not open earlier for it.

@@ -76,6 +76,7 @@ test-keep = Write it down
 test-again = Do it again
 test-leave = Do not write it down
 test-back = Back to today
+test-another-day = It is another day by now. Begin the test again. Nothing was written down.
 test-written = It is written down. Your clinic will look at it with you.
 test-nothing-written = Nothing was written down. The test stays on your list.
 

@@ -16,6 +16,7 @@ hand-back-entries = { $n ->
 }
 hand-back-exercise = { $name }: { $done } de { $of } series
 hand-back-pain = Dolor en reposo últimamente: { $median } en el medio, de { $least } a { $most }.
+hand-back-test = Una prueba, { $day }: { $result }
 hand-back-choose = Dónde guardarlo para la clínica
 
 break-written = Queda anotada una pausa del { $from } al { $through }. Lo que todavía no está permitido no se abre antes por eso.

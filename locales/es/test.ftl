@@ -76,6 +76,7 @@ test-keep = Anotarlo
 test-again = Hacerla otra vez
 test-leave = No anotarlo
 test-back = Volver al día de hoy
+test-another-day = Ya es otro día. Empiece la prueba otra vez. No se ha anotado nada.
 test-written = Queda anotado. Su clínica lo mirará con usted.
 test-nothing-written = No se ha anotado nada. La prueba sigue en su lista.
 

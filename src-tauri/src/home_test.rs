@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::home_test::{Outcome, TestLead};
 use sendaluna_bedside::types::{By, Held, How, TestId, TestResult, TimerState, Words};
-use sendaluna_bedside::view::home_test::{TestPress, TestStageView, TestTold};
+use sendaluna_bedside::view::home_test::{TestPress, TestStageView, TestTold, TestView};
 use sendaluna_bedside::{Bedside, BedsideError, Clock};
 use serde_json::json;
 
@@ -112,14 +112,16 @@ pub fn home_test(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
 
 fn list(desk: &Desk) -> Result<u8, Trouble> {
     let day = desk.look()?.day(&desk.words, &now(desk))?;
-    let tests = day.tests.iter().map(|test| {
-        let why = if test.gate.open { String::new() } else { format!(" {}", test.gate.said) };
-        format!("{} [{}]. {}{why}", test.name, test.test, test.until_said)
-    });
-    let lines: Vec<String> = tests.collect();
+    let lines: Vec<String> = day.tests.iter().map(line).collect();
     let text = if lines.is_empty() { desk.say("test-none", &[]) } else { lines.join("\n") };
     desk.answer(&text, &json!({ "tests": day.tests }));
     Ok(0)
+}
+
+/// A test that is asked for, or not yet.
+pub fn line(test: &TestView) -> String {
+    let when = if test.gate.open { &test.until_said } else { &test.gate.said };
+    format!("{} [{}]. {when}", test.name, test.test)
 }
 
 fn write_down(desk: &Desk, id: &TestId, result: TestResult, wishes: &Wishes) -> Result<u8, Trouble> {

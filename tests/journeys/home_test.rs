@@ -205,6 +205,14 @@ fn stances_are_held_in_turn_and_a_stop_writes_nothing_down() {
 }
 
 #[test]
+fn what_was_begun_yesterday_is_not_timed_today() {
+    let (_device, mut lead, clock) = began(&tested(), "stand", "2026-03-09T20:00:00Z");
+    pass(&mut lead, &clock, 4 * 3600);
+    let (said, written) = ended(&lead.press(TestPress::Tap, &clock));
+    assert!(!written && said.contains("another day"), "{said}");
+}
+
+#[test]
 fn recording_never_refuses_and_the_clinic_reads_the_table() {
     let world = tested();
     let (_device, mut home) = home(&world);
@@ -230,6 +238,11 @@ fn recording_never_refuses_and_the_clinic_reads_the_table() {
     );
     let made = home.hand_back(&sendaluna_bedside::hand_back::Wishes::default(), &now).expect("made");
     assert!(made.table.contains("home-test-done,rise,,11,stands with arms,,"), "{}", made.table);
+    let seen = home.to_hand_back(&words(), &now).expect("opened in full").figures.join(" ");
+    assert!(
+        seen.contains("A test, Monday 9 March: You stood up 11 times.") && !seen.contains("risk"),
+        "{seen}"
+    );
     let opened = open_report(&made.sealed, &world.reports, &Ground::default()).expect("opens");
     assert!(opened.is_vouched_for());
     let flagged = FlagRule::TestAgainstGate { test: test("rise") };

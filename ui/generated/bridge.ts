@@ -834,6 +834,10 @@ result: Array<string>,
  */
 stands: number | null, 
 /**
+ * To how many at most.
+ */
+most_stands: number, 
+/**
  * What is said aloud at this moment.
  */
 said: Array<string>, };

@@ -26,6 +26,7 @@ function stage(changes: Partial<TestStageView> = {}): TestStageView {
         can_again: false,
         result: [],
         stands: null,
+        most_stands: 60,
         said: [],
         ...changes,
     };

@@ -24,7 +24,7 @@ mod lead;
 mod say;
 
 pub use lead::TestLead;
-pub(crate) use say::name;
+pub(crate) use say::{name, result};
 
 /// A test that may be timed now.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -13,7 +13,7 @@ mod timer;
 
 pub(crate) use due::is_same_act;
 pub use due::{DueTest, due};
-pub use result::{Held, NotHeld, Stance, TestResult};
+pub use result::{Held, MOST_STANDS, NotHeld, Stance, TestResult};
 pub use table::{AgeBand, CHAIR_STAND_BELOW_AVERAGE, Norm, Row, Verdict, verdict};
 pub use timer::{Timer, TimerCue, TimerState};
 

@@ -2,7 +2,7 @@
 //! the shell wakes it at [`TestLead::wake_at`].
 
 use chrono::NaiveDate;
-use sendaluna_core::home_test::{TestResult, Timer, TimerCue, TimerState};
+use sendaluna_core::home_test::{MOST_STANDS, TestResult, Timer, TimerCue, TimerState};
 use sendaluna_core::plan::doc::TestKind;
 use sendaluna_core::record::How;
 use sendaluna_words::Words;
@@ -74,6 +74,10 @@ impl TestLead {
 
     /// Something was pressed: what is to be shown?
     pub fn press(&mut self, press: TestPress, clock: &dyn Clock) -> Vec<TestTold> {
+        let waits = !matches!(self.timer.state(), TimerState::CountIn | TimerState::Running);
+        if waits && matches!(press, TestPress::Tap | TestPress::Again) && self.is_another_day(clock) {
+            return self.end(self.words.say("test-another-day", &[]), false);
+        }
         match press {
             TestPress::Tap => {
                 let cues = self.timer.tap(clock.now().mono_ms);
@@ -91,6 +95,11 @@ impl TestLead {
             TestPress::Leave => return self.end(self.words.say("test-nothing-written", &[]), false),
         }
         vec![self.look()]
+    }
+
+    /// What was asked before it holds for that day alone.
+    fn is_another_day(&self, clock: &dyn Clock) -> bool {
+        self.known.today(clock.now().at).session_day != self.day
     }
 
     fn keep(&mut self, stands: Option<u16>, arms_used: bool, clock: &dyn Clock) -> Vec<TestTold> {
@@ -145,6 +154,7 @@ impl TestLead {
                 Some(TestResult::ChairStand { stands, .. }) => Some(stands),
                 _ => None,
             },
+            most_stands: MOST_STANDS,
             result: result.map_or_else(Vec::new, |result| say::result(words, &result)),
             said: self.said.clone(),
         }

@@ -57,7 +57,7 @@ pub(super) fn stance(words: &Words, stance: Stance) -> String {
 }
 
 /// A result, in sentences.
-pub(super) fn result(words: &Words, result: &TestResult) -> Vec<String> {
+pub(crate) fn result(words: &Words, result: &TestResult) -> Vec<String> {
     match result {
         TestResult::ChairStand { stands, arms_used } => {
             let mut said = vec![words.say("test-result-chair-stand", &[("n", (*stands).into())])];

@@ -66,6 +66,8 @@ pub struct TestStageView {
     pub result: Vec<String>,
     /// How often the patient stood up, if that can be corrected.
     pub stands: Option<u16>,
+    /// To how many at most.
+    pub most_stands: u16,
     /// What is said aloud at this moment.
     pub said: Vec<String>,
 }

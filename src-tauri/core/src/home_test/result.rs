@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use crate::plan::doc::TestKind;
 
 /// More stands than this in 30 seconds are a slip of the finger: common practice, no source.
-const MOST_STANDS: u16 = 60;
+pub const MOST_STANDS: u16 = 60;
 /// Less than this, in tenths of a second, nobody needs to rise, walk 3 m and back: common practice, no
 /// source.
 const LEAST_WALK_TENTHS: u16 = 10;
