@@ -58,3 +58,4 @@ answers-left = left l
 answers-right = right r
 answers-both = both b
 answers-neither = neither none n
+answers-again = again a

@@ -58,3 +58,4 @@ answers-left = izquierdo izquierda izq izqdo izqda izdo izda i
 answers-right = derecho derecha der dcho dcha d
 answers-both = ambos ambas dos a
 answers-neither = ninguno ninguna ningún ningun nada n
+answers-again = otra o

@@ -16,7 +16,8 @@ use serde_json::json;
 
 use crate::args::{Cli, Command, Why};
 use crate::clock::DeviceClock;
-use crate::{hand_back, receive, session, today, window};
+use crate::home_test::ByHand;
+use crate::{hand_back, home_test, receive, session, today, window};
 
 /// What a command works with.
 pub struct Desk {
@@ -168,6 +169,23 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::Session { only, signs, morning, pain, today, go_on, anew, helper } => {
             let wishes = session::Wishes { only, signs, morning, pain, today, go_on, anew, helper };
             session::session(desk, &wishes)
+        }
+        Command::HomeTest {
+            test,
+            signs,
+            morning,
+            pain,
+            today,
+            helper,
+            stands,
+            arms,
+            seconds,
+            held,
+            yesterday,
+        } => {
+            let by_hand = ByHand { stands, arms, seconds, held };
+            let wishes = home_test::Wishes { test, signs, morning, pain, today, helper, by_hand, yesterday };
+            home_test::home_test(desk, &wishes)
         }
         Command::Did { item, yesterday, sets, each } => today::did(desk, &item, yesterday, sets, each),
         Command::Contacts => today::contacts(desk),

@@ -86,6 +86,41 @@ pub enum Command {
         #[arg(long)]
         helper: bool,
     },
+    /// Do a test from your clinic, with somebody beside you; without a name, see which are asked for.
+    HomeTest {
+        /// Which test.
+        test: Option<String>,
+        /// Warning signs that are new or worse, by id; `none` if there are none.
+        #[arg(long, value_delimiter = ',')]
+        signs: Option<Vec<String>>,
+        /// Pain this morning, 0 to 10, if it is asked.
+        #[arg(long)]
+        morning: Option<u8>,
+        /// Pain now, at rest, 0 to 10.
+        #[arg(long)]
+        pain: Option<u8>,
+        /// Answers "what is today's date?", if it is asked.
+        #[arg(long)]
+        today: Option<NaiveDate>,
+        /// Answers "is somebody beside you?" with yes.
+        #[arg(long)]
+        helper: bool,
+        /// Done without the program: how often you stood up in 30 seconds.
+        #[arg(long, conflicts_with_all = ["seconds", "held"])]
+        stands: Option<u16>,
+        /// You pushed with your arms.
+        #[arg(long, requires = "stands")]
+        arms: bool,
+        /// Done without the program: seconds until you sat again.
+        #[arg(long, conflicts_with = "held")]
+        seconds: Option<f64>,
+        /// Done without the program: seconds of each stance, as 10,10,4.5.
+        #[arg(long, value_delimiter = ',')]
+        held: Option<Vec<f64>>,
+        /// Done yesterday, not today.
+        #[arg(long)]
+        yesterday: bool,
+    },
     /// Write down what was done without the program.
     Did {
         /// Which exercise or care item.

@@ -157,7 +157,7 @@ fn commanded(line: &str) -> Option<Press> {
     let first = words.next()?;
     let rest: Vec<String> = words.map(str::to_string).collect();
     match first {
-        "pause" | "go" | "space" => Some(Press::Space),
+        "pause" | "go" | "space" | "tap" => Some(Press::Space),
         "ready" => Some(Press::Ready),
         "now" => Some(Press::Now),
         "hurts" => Some(Press::Hurts(rest)),

@@ -6,6 +6,7 @@ mod args;
 pub mod clock;
 mod hand_back;
 mod hands;
+mod home_test;
 pub mod leader;
 mod led;
 mod questions;

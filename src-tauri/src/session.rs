@@ -60,7 +60,8 @@ pub fn session(desk: &Desk, wishes: &Wishes) -> Result<u8, Trouble> {
     Led::new(desk, &known, home, guide)?.lead()
 }
 
-fn confirm_date(
+/// Asks for today's date, where the clock has jumped.
+pub fn confirm_date(
     desk: &Desk,
     home: &mut Bedside,
     day: NaiveDate,
@@ -78,7 +79,7 @@ fn confirm_date(
 }
 
 /// The questions before a session. An exit code if an answer says: no session.
-fn ask_before(
+pub fn ask_before(
     desk: &Desk,
     home: &mut Bedside,
     known: &Known,

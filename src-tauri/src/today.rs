@@ -160,6 +160,8 @@ fn day_text(desk: &Desk, day: &DayView) -> String {
             .chain(reasons(&item.gate))
     });
     push_list(desk, &mut lines, "day-not-yet", not_yet);
+    let tests = day.tests.iter().map(crate::home_test::line);
+    push_list(desk, &mut lines, "test-day", tests);
     let care =
         day.care.iter().map(|care| format!("{} [{}] ({}/{})", care.text, care.care, care.done, care.times));
     push_list(desk, &mut lines, "day-care", care);

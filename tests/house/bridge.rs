@@ -3,8 +3,11 @@
 
 use sendaluna_bedside::types::{
     Ending, OperatedSide, PainAnswer, PainKind, Part, Phase, Place, Position, SetBackKind, Side, Tier,
+    TimerState,
 };
-use sendaluna_bedside::view::{day, figure, hand_back, names, past, receive, session, step, window};
+use sendaluna_bedside::view::{
+    day, figure, hand_back, home_test, names, past, receive, session, step, window,
+};
 use sendaluna_bedside::{begin, settings};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
@@ -30,6 +33,7 @@ fn the_types_are_current() {
         declared::<names::EndingName>,
         declared::<names::SetBackName>,
         declared::<names::PhaseName>,
+        declared::<names::TimerStateName>,
         declared::<names::WorkingName>,
         declared::<names::PartName>,
         declared::<figure::FigureAsked>,
@@ -59,6 +63,11 @@ fn the_types_are_current() {
         declared::<day::EpisodeWeeksView>,
         declared::<day::WeekView>,
         declared::<day::OpensView>,
+        declared::<home_test::TestView>,
+        declared::<home_test::TestBeforeView>,
+        declared::<home_test::TestStageView>,
+        declared::<home_test::TestTold>,
+        declared::<home_test::TestPress>,
         declared::<past::PastView>,
         declared::<past::PastWeekView>,
         declared::<past::PastDayView>,
@@ -120,6 +129,13 @@ fn names_are_those_that_are_sent() {
         "PhaseName",
         [Phase::Out, Phase::Hold, Phase::Back, Phase::Pause].map(|phase| json!(phase)).into(),
         names::PhaseName::decl(&config),
+    );
+    sent(
+        "TimerStateName",
+        [TimerState::Ready, TimerState::CountIn, TimerState::Running, TimerState::Done, TimerState::Stopped]
+            .map(|state| json!(state))
+            .into(),
+        names::TimerStateName::decl(&config),
     );
     sent("WorkingName", Side::BOTH.map(|side| json!(side)).into(), names::WorkingName::decl(&config));
     sent("PartName", Part::ALL.map(|part| json!(part)).into(), names::PartName::decl(&config));

@@ -123,6 +123,10 @@ fn made_ids() -> BTreeSet<String> {
     ids.extend(
         ["not-due", "whole", "part", "stopped-as-told", "no-record"].map(|mark| format!("mark-{mark}")),
     );
+    ids.extend(sendaluna_core::home_test::Norm::CODES.iter().map(|code| format!("norm-{code}")));
+    ids.extend(
+        ["side-by-side", "semi-tandem", "tandem", "one-leg"].map(|name| format!("report-stance-{name}")),
+    );
     ids.extend(Cause::CODES.iter().map(|code| format!("reason-{code}")));
     for name in ["hip", "knee", "ankle", "shoulder", "elbow", "trunk"] {
         ids.insert(format!("joint-{name}"));

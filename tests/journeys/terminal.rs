@@ -26,6 +26,10 @@ impl Scene {
             }))
             .expect("the form");
         }
+        world.plan.home_tests = serde_json::from_value(serde_json::json!([{
+            "id": "go", "episode": "hip", "test": "timed-up-and-go", "from_week": 1, "every_weeks": 4,
+        }]))
+        .expect("the form");
         // Day 0 is set back from whenever this runs, so that stage and gate hold.
         let today = chrono::Utc::now().date_naive();
         let zero = today - chrono::Days::new(20);
@@ -222,8 +226,11 @@ struct Running {
 
 impl Running {
     fn start(scene: &Scene, args: &[&str]) -> Self {
-        let all = [&["session", "--json", "--signs", "none", "--pain", "1"], args].concat();
-        let mut command = scene.patient(&all);
+        Self::of(scene, &[&["session", "--signs", "none", "--pain", "1"], args].concat())
+    }
+
+    fn of(scene: &Scene, args: &[&str]) -> Self {
+        let mut command = scene.patient(&[args, &["--json"]].concat());
         let mut child = command.stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().expect("runs");
         let lines = BufReader::new(child.stdout.take().expect("piped")).lines();
         Self { child, lines }
@@ -236,13 +243,17 @@ impl Running {
 
     /// Reads until a cue.
     fn until(&mut self, cue: &str) -> Value {
+        self.until_so(cue, |line| line["cue"] == cue)
+    }
+
+    fn until_so(&mut self, what: &str, is_so: impl Fn(&Value) -> bool) -> Value {
         for line in self.lines.by_ref() {
             let line: Value = serde_json::from_str(&line.expect("a line")).expect("JSON");
-            if line["cue"] == cue {
+            if is_so(&line) {
                 return line;
             }
         }
-        panic!("the session ended before {cue}");
+        panic!("it ended before {what}");
     }
 
     fn end(mut self) -> Vec<Value> {
@@ -339,4 +350,26 @@ fn warning_signs_stop_a_session_before_it_begins() {
     let answer = json(&out);
     assert_eq!((&answer["stopped"], &answer["tier"]), (&true.into(), &"emergency".into()));
     assert!(answer["said"].as_str().is_some_and(|said| said.contains("112")));
+}
+
+#[test]
+fn a_home_test_is_timed_by_lines_with_somebody_there_and_written_down() {
+    let scene = Scene::received();
+    let run =
+        |args: &[&str]| scene.patient(&[&["home-test", "--json"], args].concat()).output().expect("runs");
+    assert_eq!(json(&run(&[]))["tests"][0]["test"], "go");
+    assert_eq!(error_code(&run(&["go", "--signs", "none", "--pain", "1"])), "not-answered");
+    let mut timed = Running::of(&scene, &["home-test", "go", "--signs", "none", "--helper"]);
+    timed.until_so("the chair", |line| line["stage"]["state"] == "ready");
+    timed.say("tap");
+    timed.until_so("two seconds", |line| line["stage"]["count"] == 2);
+    timed.say("tap");
+    let done = timed.until_so("the end", |line| line["stage"]["state"] == "done");
+    assert!(done["stage"]["result"][0].as_str().is_some_and(|said| said.contains("seconds")), "{done}");
+    timed.say("yes");
+    assert_eq!(timed.end().last().expect("a last word")["written"], true);
+    assert_eq!(json(&run(&[]))["tests"], serde_json::json!([]), "once in its weeks");
+    assert_eq!(error_code(&run(&["go", "--stands", "4"])), "no-test-result");
+    let by_hand = json(&run(&["go", "--seconds", "13.4", "--yesterday"]));
+    assert_eq!((&by_hand["written"], &by_hand["against_gate"]), (&true.into(), &false.into()));
 }

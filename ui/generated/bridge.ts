@@ -18,6 +18,8 @@ export type SetBackName = "fall" | "readmission";
 
 export type PhaseName = "out" | "hold" | "back" | "pause";
 
+export type TimerStateName = "ready" | "count-in" | "running" | "done" | "stopped";
+
 export type WorkingName = "left" | "right";
 
 export type PartName = "ground" | "shadow" | "top" | "face" | "line" | "soft" | "carried" | "far" | "far-operated" | "near" | "near-operated" | "arc" | "tick";
@@ -352,6 +354,10 @@ due: Array<ItemView>,
  * Items of the plan that are not allowed yet.
  */
 not_yet: Array<ItemView>, 
+/**
+ * Tests that the clinic asks for, not yet done in their weeks.
+ */
+tests: Array<TestView>, 
 /**
  * Care.
  */
@@ -765,6 +771,139 @@ said: string,
  * Its figure.
  */
 figure: FigureAsked, };
+
+/**
+ * A test that the day asks for.
+ */
+export type TestView = { 
+/**
+ * Its id.
+ */
+test: string, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * Until which day it is asked for.
+ */
+until_said: string, 
+/**
+ * It can be begun now, questions apart.
+ */
+can_begin: boolean, 
+/**
+ * Its gate.
+ */
+gate: GateView, };
+
+/**
+ * What is asked and said before a test.
+ */
+export type TestBeforeView = { 
+/**
+ * Which test.
+ */
+test: string, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * The questions, as before a session; nothing is coming but the test.
+ */
+before: BeforeView, 
+/**
+ * How to get ready, what to do, and what the helper does.
+ */
+how: Array<string>, 
+/**
+ * What to mind.
+ */
+cautions: Array<string>, };
+
+/**
+ * What a test shows now.
+ */
+export type TestStageView = { 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * Where it stands.
+ */
+state: TimerStateName, 
+/**
+ * What to do now.
+ */
+ask: string, 
+/**
+ * The largest figure: stands, or seconds.
+ */
+count: number | null, 
+/**
+ * What it counts, and what else there is to know: "seconds left".
+ */
+count_said: string, 
+/**
+ * What the one tap says; `None` where none fits.
+ */
+tap: string | null, 
+/**
+ * It can be done again.
+ */
+can_again: boolean, 
+/**
+ * The result, in words, once there is one.
+ */
+result: Array<string>, 
+/**
+ * How often the patient stood up, if that can be corrected.
+ */
+stands: number | null, 
+/**
+ * To how many at most.
+ */
+most_stands: number, 
+/**
+ * What is said aloud at this moment.
+ */
+said: Array<string>, };
+
+/**
+ * What a test tells whoever draws it.
+ */
+export type TestTold = { "told": "stage", 
+/**
+ * How.
+ */
+stage: TestStageView, } | { "told": "problem", 
+/**
+ * Why, and what to do.
+ */
+problem: ProblemView, } | { "told": "ended", 
+/**
+ * As sentences.
+ */
+said: string, 
+/**
+ * The result is written down.
+ */
+written: boolean, };
+
+/**
+ * What can be pressed in a test.
+ */
+export type TestPress = { "press": "tap" } | { "press": "stop" } | { "press": "again" } | { "press": "keep", 
+/**
+ * How often the patient really stood up.
+ */
+stands: number | null, 
+/**
+ * The arms helped.
+ */
+arms_used: boolean, } | { "press": "leave" };
 
 /**
  * What was done, newest week first.

@@ -24,6 +24,7 @@ import type {
     WrittenView,
 } from '../generated/bridge';
 import { say, speak } from '../shared/words.svelte';
+import { HomeTest } from './home-test.svelte';
 import { type Change, type host, type PainBefore, Refused, type Way, type Whom } from './host';
 
 export type Page =
@@ -41,7 +42,9 @@ export type Page =
     | { at: 'settings' }
     | { at: 'before'; only: string | null; goesOn: boolean }
     | { at: 'session' }
-    | { at: 'ended'; ended: EndedView };
+    | { at: 'ended'; ended: EndedView }
+    | { at: 'test-before'; test: string }
+    | { at: 'test' };
 
 /** How often the day is asked for anew while it is on the screen: spacing passes, and midnight comes. */
 const FRESH_MS = 30_000;
@@ -78,7 +81,11 @@ export class Flow {
     /** Which question about the day was the last: an older answer says nothing new. */
     private asked = 0;
 
-    constructor(private readonly host: Host) {}
+    readonly homeTest: HomeTest;
+
+    constructor(private readonly host: Host) {
+        this.homeTest = new HomeTest(this, host);
+    }
 
     get busy(): boolean {
         return this.waits > 0 || this.finishing;
@@ -166,7 +173,7 @@ export class Flow {
     };
 
     /** Does something, and keeps what went wrong for the page. Says whether it went well. */
-    private async try(act: () => Promise<void>): Promise<boolean> {
+    async try(act: () => Promise<void>): Promise<boolean> {
         this.waits += 1;
         try {
             await act();
@@ -221,7 +228,7 @@ export class Flow {
 
     /** A file came by a drop, a second start or a double click. A session is not interrupted. */
     private async handedOver(): Promise<void> {
-        const free = !this.stop && !['session', 'first', 'blank', 'problem'].includes(this.page.at);
+        const free = !this.stop && !['session', 'test', 'first', 'blank', 'problem'].includes(this.page.at);
         if (free) await this.nextFile();
     }
 
@@ -280,6 +287,7 @@ export class Flow {
             'hand-back',
             'settings',
             'before',
+            'test-before',
             'ended',
             'receive',
         ];
@@ -348,20 +356,29 @@ export class Flow {
     // A session.
 
     prepare = async (only: string | null, goesOn: boolean): Promise<void> => {
-        const well = await this.try(async () => {
-            const before = await this.host.before(only, goesOn);
-            this.before = before;
-            this.answered = before.questions === 'none';
-            this.noted = null;
-            this.morning = null;
-            this.helper = false;
-            this.go({ at: 'before', only, goesOn });
+        await this.prepared(async () => {
+            this.askBefore(await this.host.before(only, goesOn), { at: 'before', only, goesOn });
         });
+    };
+
+    /** What is asked before anything is begun, on the page for it. */
+    askBefore(before: BeforeView, page: Page): void {
+        this.before = before;
+        this.answered = before.questions === 'none';
+        this.noted = null;
+        this.morning = null;
+        this.helper = false;
+        this.go(page);
+    }
+
+    /** Prepares something. Why it cannot be begun is said on the day. */
+    async prepared(act: () => Promise<void>): Promise<void> {
+        const well = await this.try(act);
         if (well || !this.problem) return;
         const said = [this.problem.happened, ...this.problem.reasons, this.problem.to_do].join(' ');
         await this.backToDay();
         this.notice = said;
-    };
+    }
 
     confirmDate = async (day: string): Promise<void> => {
         await this.try(async () => {

@@ -19,6 +19,9 @@ import type {
     SettingsView,
     SideName,
     StartView,
+    TestBeforeView,
+    TestPress,
+    TestTold,
     Told,
     WrittenView,
 } from '../generated/bridge';
@@ -96,6 +99,11 @@ export const host = {
         call<void>('begin', { only, goesOn, helper, channel: channel(ontold) }),
     attach: (ontold: (told: Told) => void) => call<boolean>('attach', { channel: channel(ontold) }),
     press: (press: Press) => call<boolean>('press', { press }),
+
+    beforeTest: (test: string) => call<TestBeforeView>('before_test', { test }),
+    beginTest: (test: string, helper: boolean, ontold: (told: TestTold) => void) =>
+        call<void>('begin_test', { test, helper, channel: channel(ontold) }),
+    pressTest: (press: TestPress) => call<boolean>('press_test', { press }),
 
     spoke: () => call<WrittenView>('spoke'),
     did: (item: string, sets: number, each: number, yesterday: boolean) =>

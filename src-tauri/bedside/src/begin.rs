@@ -234,7 +234,7 @@ impl Bedside {
         let due = self.due_item(known, id, now)?;
         match due.gate {
             Gate::NotYet(not_yet) => {
-                Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
+                Err(BedsideError::NotYet { what: id.to_string(), not_yet: Box::new(not_yet) })
             }
             Gate::Open if due.rests_today => Err(BedsideError::RestsToday),
             Gate::Open if due.is_enough_today() => Err(BedsideError::EnoughToday),
@@ -267,7 +267,7 @@ impl Bedside {
         let gate = known.gates(self.library()).item(item, &dose, &known.gate_day(now.at));
         match gate {
             Gate::NotYet(not_yet) => {
-                Err(BedsideError::NotYet { item: id.clone(), not_yet: Box::new(not_yet) })
+                Err(BedsideError::NotYet { what: id.to_string(), not_yet: Box::new(not_yet) })
             }
             Gate::Open => Err(BedsideError::NotInPlanNow(known.next_day_of(id, now))),
         }
@@ -292,7 +292,7 @@ fn guide(known: &Known, session: SessionId, day: NaiveDate, by: By, runner: Runn
     Guide::new(session, by, runner, before.and_then(|(_, pain)| pain.level))
 }
 
-fn check_may_begin(known: &Known, now: &Now) -> Result<(), BedsideError> {
+pub(crate) fn check_may_begin(known: &Known, now: &Now) -> Result<(), BedsideError> {
     let today = known.today(now.at).session_day;
     if known.state.clock_jump_at(now.at).is_some() {
         return Err(BedsideError::DateNotConfirmed(today));

@@ -3,6 +3,7 @@
 
 use sendaluna_core::calendar::{Away, DueDay, DueItem, EpisodeDay};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
+use sendaluna_core::home_test::DueTest;
 use sendaluna_core::plan::Amount;
 use sendaluna_core::plan::doc::{Dose, Item};
 use sendaluna_core::session::{arrange, closed_length_ms};
@@ -15,6 +16,7 @@ use crate::stop::stop_view;
 use crate::view::day::{
     CareView, ContactsView, DayView, GateView, GatesView, ItemView, NowView, ReasonView, RuleView, SignView,
 };
+use crate::view::home_test::TestView;
 use crate::weeks::weeks;
 use sendaluna_say::{SaidSign, Speaker};
 
@@ -98,6 +100,7 @@ impl<'a> View<'a> {
                 .filter_map(|item| self.due_item(item))
                 .collect(),
             not_yet,
+            tests: self.tests(),
             care: due.care.iter().filter_map(|care| self.care(care)).collect(),
             rules: self.rules(),
             lifts_ignored: self.lifts_ignored(),
@@ -278,6 +281,18 @@ impl<'a> View<'a> {
         let id = if due.times > 0 { "care-done-of" } else { "care-done" };
         let (text, done_said) = (self.speaker.text(&care.text), self.speaker.words.say(id, &args));
         Some(CareView { care: due.care.clone(), text, times: due.times, done: due.done, done_said })
+    }
+
+    fn tests(&self) -> Vec<TestView> {
+        let words = self.speaker.words;
+        let view = |due: DueTest| TestView {
+            name: crate::home_test::name(words, due.kind),
+            until_said: words.say("test-until", &[("day", words.day(due.through).into())]),
+            can_begin: due.can_begin(),
+            gate: self.gate(&due.gate),
+            test: due.test,
+        };
+        self.home.tests_due(self.known, self.now).into_iter().map(view).collect()
     }
 
     fn rules(&self) -> Vec<RuleView> {

@@ -3,7 +3,6 @@
 use chrono::{NaiveDate, NaiveTime};
 use sendaluna_core::Coded;
 use sendaluna_core::gate::NotYet;
-use sendaluna_core::ids::ItemId;
 use sendaluna_core::plan::doc::Tier;
 use sendaluna_exchange::refusal::Refusal;
 use sendaluna_paper::NotPrinted;
@@ -20,14 +19,18 @@ pub enum BedsideError {
     NoPlan,
     /// The side the patient named is not the plan's.
     SideDiffers,
+    /// A home test needs somebody beside the patient.
+    HelperNeeded,
+    /// A home test cannot have come to that.
+    NoTestResult,
     /// The patient says today is another date.
     DateDiffers,
     /// There is no such item in the plan.
     NoSuchItem(String),
     /// It is not allowed yet.
     NotYet {
-        /// Which item.
-        item: ItemId,
+        /// Which item or test.
+        what: String,
         /// When, and who says so.
         not_yet: Box<NotYet>,
     },
@@ -91,13 +94,14 @@ impl BedsideError {
     /// One of each of its own, for tables and tests.
     pub fn all() -> Vec<Self> {
         let not_yet = Box::new(NotYet { opens: None, reasons: vec![] });
-        let item = ItemId::new("x").expect("an id");
         vec![
             Self::NoPlan,
             Self::SideDiffers,
             Self::DateDiffers,
+            Self::HelperNeeded,
+            Self::NoTestResult,
             Self::NoSuchItem(String::new()),
-            Self::NotYet { item, not_yet },
+            Self::NotYet { what: String::new(), not_yet },
             Self::NothingDue,
             Self::RestsToday,
             Self::NotInPlanNow(None),
@@ -156,6 +160,8 @@ impl Coded for BedsideError {
             Self::NoPlan => "no-plan",
             Self::SideDiffers => "side-differs",
             Self::DateDiffers => "date-differs",
+            Self::HelperNeeded => "helper-needed",
+            Self::NoTestResult => "no-test-result",
             Self::NoSuchItem(_) => "no-such-item",
             Self::NotYet { .. } => "not-yet",
             Self::NothingDue => "nothing-due",

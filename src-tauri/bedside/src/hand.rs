@@ -93,6 +93,11 @@ impl Bedside {
         Ok(Written { day, against: Some(gate).filter(|_| against_gate) })
     }
 
+    /// The date of one of the days that can be written down.
+    pub fn date_of(&self, day: WhichDay, now: &Now) -> Result<NaiveDate, BedsideError> {
+        Ok(date_of(&self.known()?, day, now))
+    }
+
     /// Records care done.
     pub fn did_care(
         &mut self,

@@ -21,6 +21,7 @@
 //! | [`begin`] | may a session begin, and what is asked first? |
 //! | [`guide`] | what happens now in the session? |
 //! | [`figure`] | how does somebody look who does this exercise? |
+//! | [`home_test`] | which test is due, may it begin, and what does it show now? |
 //! | [`hand`] | what was done without the program? |
 //! | [`hand_back`] | what goes back to the clinic? |
 //! | [`sheet`] | how does the plan look on paper? |
@@ -38,6 +39,7 @@ pub mod guide;
 pub mod hand;
 pub mod hand_back;
 pub mod home;
+pub mod home_test;
 pub mod intake;
 pub mod lead;
 pub mod past;
@@ -62,10 +64,11 @@ pub mod types {
     pub use sendaluna_core::Coded;
     pub use sendaluna_core::facts::{OperatedSide, Position, Side};
     pub use sendaluna_core::gate::NotYet;
-    pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId};
+    pub use sendaluna_core::home_test::{Held, TestResult, TimerState};
+    pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId, TestId};
     pub use sendaluna_core::library::Prop;
-    pub use sendaluna_core::plan::doc::Tier;
-    pub use sendaluna_core::record::{BreakWhy, By, Ending, LeaveReason, Place, SetBackKind};
+    pub use sendaluna_core::plan::doc::{TestKind, Tier};
+    pub use sendaluna_core::record::{BreakWhy, By, Ending, How, LeaveReason, Place, SetBackKind};
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_core::steps::Change;
     pub use sendaluna_exchange::file::SIZE_LIMIT;

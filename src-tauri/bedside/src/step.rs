@@ -113,7 +113,7 @@ impl Bedside {
             NoUp::NoSteps => BedsideError::NoSteps,
             NoUp::Top => BedsideError::TopStep,
             NoUp::RestsToday => BedsideError::RestsToday,
-            NoUp::Gated(not_yet) => BedsideError::NotYet { item: id.clone(), not_yet },
+            NoUp::Gated(not_yet) => BedsideError::NotYet { what: id.to_string(), not_yet },
             NoUp::Rings => match known.state.must_ring {
                 Some((_, tier)) => BedsideError::MustRing(tier),
                 None => BedsideError::AwayTooLong,

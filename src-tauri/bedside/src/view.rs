@@ -4,6 +4,7 @@
 pub mod day;
 pub mod figure;
 pub mod hand_back;
+pub mod home_test;
 #[cfg(feature = "types")]
 pub mod names;
 pub mod past;

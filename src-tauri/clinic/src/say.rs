@@ -14,6 +14,7 @@ use serde::Serialize;
 use crate::check::CheckReport;
 use crate::error::ClinicError;
 
+mod home_tests;
 mod numbers;
 mod report;
 

@@ -310,7 +310,7 @@ fn care_due(plan: &Plan, plan_day: NaiveDate, day: NaiveDate, over: bool, histor
 
 /// How long there was no session before this day: the first day back counts as one, whatever was
 /// done on it so far. A talk with the clinic since then takes the place of "ring first".
-fn away(plan: &Plan, day: NaiveDate, history: &History) -> Away {
+pub(crate) fn away(plan: &Plan, day: NaiveDate, history: &History) -> Away {
     let rule = &plan.doc().return_dose;
     let days_since = |on: Option<NaiveDate>| on.map(|on| (day - on).num_days());
     let gap = days_since(history.last_day_before(day)).unwrap_or(0);

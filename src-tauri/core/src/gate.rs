@@ -5,11 +5,12 @@
 
 use chrono::NaiveDate;
 
-use crate::facts::Performed;
+use crate::facts::{ItemSide, Manner, Performed};
+use crate::home_test::{acts, is_same_act};
 use crate::ids::{ItemId, MovementId};
 use crate::library::{Found, Library};
 use crate::plan::Plan;
-use crate::plan::doc::{Dose, Item};
+use crate::plan::doc::{Dose, HomeTest, Item};
 use crate::precaution::{InForce, Precaution, Standing, Who};
 
 mod breach;
@@ -142,6 +143,14 @@ impl Cause {
             Self::Tightened { .. } => "tightened",
         }
     }
+
+    /// Whether it is the same precaution, by however much each is broken, or else the same altogether.
+    fn is_same_rule(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Precaution { precaution: a, .. }, Self::Precaution { precaution: b, .. }) => a.id == b.id,
+            (a, b) => a == b,
+        }
+    }
 }
 
 impl Gate {
@@ -202,6 +211,38 @@ impl Gates<'_> {
     pub fn easier(&self, item: &Item, dose: &Dose, at: &GateDay) -> Option<Gate> {
         let easier = item.easier.as_ref()?;
         Some(self.movement(item, &easier.movement, easier.facts, dose, at))
+    }
+
+    /// A home test on a day: open only if everything that it asks of the body is, at the worst that it can
+    /// be done, without a brace. What the patient was told to stop keeps it shut too, if it is the same act.
+    pub fn test(&self, test: &HomeTest, at: &GateDay) -> Gate {
+        let stopped = self.tightened.iter().filter(|t| is_same_act(self, test.test, &t.item));
+        let mut reasons: Vec<Reason> =
+            stopped.map(|t| Reason { cause: Cause::Tightened { since: t.since }, opens: None }).collect();
+        for (movement, side) in acts(test.test) {
+            for reason in self.act_reasons(test, movement, *side, at) {
+                let is_known = reasons.iter().any(|known| known.cause.is_same_rule(&reason.cause));
+                reasons.extend(Some(reason).filter(|_| !is_known));
+            }
+        }
+        Gate::from_reasons(reasons, at, self.plan.head().review_by)
+    }
+
+    fn act_reasons(&self, test: &HomeTest, movement: &str, side: ItemSide, at: &GateDay) -> Vec<Reason> {
+        let id = MovementId::new(movement).ok();
+        let found = id.as_ref().and_then(|id| self.library.get(id));
+        let (Some(found), Some(episode)) = (found, self.plan.episode(&test.episode)) else {
+            let cause = id.map_or(Cause::FactsDiffer, Cause::MovementUnknown);
+            return vec![Reason { cause, opens: None }];
+        };
+        let manner = Manner {
+            side,
+            operated: episode.side,
+            load: None,
+            with_brace: false,
+            size: self.plan.doc().size(),
+        };
+        precaution_reasons(&Performed::new(found, &manner), self.standing, at.day())
     }
 
     fn movement(

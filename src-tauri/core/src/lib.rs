@@ -15,6 +15,7 @@
 //! | [`calendar`] | what is due when? |
 //! | [`steps`] | at which of its signed doses does an item stand, and may it go one up? |
 //! | [`session`] | what happens second by second? |
+//! | [`home_test`] | is a test due, may it be done, and what does its result say? |
 //! | [`record`] | what happened? |
 
 pub mod body;
@@ -23,6 +24,7 @@ pub mod calendar;
 pub mod digest;
 pub mod facts;
 pub mod gate;
+pub mod home_test;
 pub mod ids;
 pub mod library;
 pub mod measure;

@@ -11,6 +11,7 @@
 //! - **Dose**: sets done over sets prescribed. A set counts by the part of it that was done, at most
 //!   once, and an item at most as often as asked on that day, so that overdoing one cannot hide another.
 //!   What was overdone is a figure of its own, and so is what was done as needed.
+//! - **Home tests**: each result with its day, and what its table says of it.
 //! - **Counted**, **counted, not confirmed** and **remembered** are columns, always.
 
 use chrono::NaiveDate;
@@ -26,11 +27,13 @@ use crate::record::{Event, How, LeaveReason};
 mod days;
 mod feeling;
 mod flags;
+mod home_tests;
 mod trend;
 
 pub use days::{Adherence, DayMark, DayMeasure, ItemMeasure, WeekMeasure};
 pub use feeling::{Feeling, Levels, PainWeek};
 pub use flags::{Flag, FlagGroup, FlagRule};
+pub use home_tests::TestMeasure;
 pub use trend::{Trend, theil_sen};
 
 /// A plan, and since when it is in force.
@@ -82,6 +85,9 @@ pub struct Measures {
     pub feeling: Feeling,
     /// What needs a call or a talk.
     pub flags: Vec<Flag>,
+    /// Home tests. Left out where there are none, so that earlier reports stay as they were.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub tests: Vec<TestMeasure>,
 }
 
 /// Sets, by how their record came about. Of one item on one day, or added up.
@@ -167,6 +173,7 @@ pub fn measure(measured: &Measured<'_>, from: NaiveDate, through: NaiveDate) -> 
         without_breaks,
         feeling,
         flags,
+        tests: home_tests::of_span(measured, from, through),
     }
 }
 

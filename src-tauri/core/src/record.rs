@@ -14,7 +14,7 @@ pub use event::{
     Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind,
     SetRecord, StepWhy,
 };
-pub use state::{ItemDay, SessionRecord, State};
+pub use state::{ItemDay, SessionRecord, State, TestDone};
 
 /// Where and when something was recorded.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

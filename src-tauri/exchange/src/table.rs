@@ -1,5 +1,6 @@
 //! The record as CSV (RFC 4180): a line an event, for whoever wants to read it without a program.
 
+use sendaluna_core::home_test::TestResult;
 use sendaluna_core::record::{Body, Event};
 
 const HEADER: &str = "date,time,what,item,set,done,of,level,words";
@@ -33,6 +34,10 @@ fn fields(event: &Event, with_words: bool) -> [String; 9] {
         Body::DoneByHand { item: id, sets, each, .. } => {
             (item, set, done) = (id.to_string(), sets.to_string(), each.to_string());
         }
+        Body::HomeTestDone { test, result, .. } => {
+            item = test.to_string();
+            (done, of) = figures(result);
+        }
         Body::ItemLeft { item: id, .. }
         | Body::ItemEasier { item: id, .. }
         | Body::Tightened { item: id }
@@ -53,6 +58,20 @@ fn fields(event: &Event, with_words: bool) -> [String; 9] {
         _ => {}
     }
     [date, time, what, item, set, done, of, level, words]
+}
+
+/// A home test's figures, and in what they are counted.
+fn figures(result: &TestResult) -> (String, String) {
+    let seconds = |tenths: u16| format!("{}.{}", tenths / 10, tenths % 10);
+    match result {
+        TestResult::ChairStand { stands, arms_used: false } => (stands.to_string(), "stands".into()),
+        TestResult::ChairStand { stands, arms_used: true } => (stands.to_string(), "stands with arms".into()),
+        TestResult::TimedUpAndGo { tenths_s } => (seconds(*tenths_s), "s".into()),
+        TestResult::FourStageBalance { held_tenths_s } => {
+            let held: Vec<String> = held_tenths_s.iter().map(|(_, held)| seconds(held.into())).collect();
+            (held.join(" "), "s".into())
+        }
+    }
 }
 
 /// Quoted where it must be. What a spreadsheet would take for a formula is made words by an apostrophe.

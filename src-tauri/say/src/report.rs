@@ -112,6 +112,10 @@ impl<'a> ReportSpeaker<'a> {
                 args.push(("item", self.name(item).into()));
                 "flag-against-gate"
             }
+            FlagRule::TestAgainstGate { test } => {
+                args.push(("test", test.as_str().into()));
+                "flag-test-against-gate"
+            }
             FlagRule::RisingPain { change } => {
                 args.push(("change", self.words.decimal(*change, 1).into()));
                 "flag-rising-pain"

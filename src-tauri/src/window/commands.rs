@@ -11,10 +11,11 @@ use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::ring::Whom;
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::step::Way;
-use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId};
+use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId, TestId};
 use sendaluna_bedside::view::day::DayView;
 use sendaluna_bedside::view::figure::{FigureAsked, FigureView};
 use sendaluna_bedside::view::hand_back::{HandBackAsked, HandBackView};
+use sendaluna_bedside::view::home_test::{TestBeforeView, TestPress, TestTold};
 use sendaluna_bedside::view::past::PastView;
 use sendaluna_bedside::view::receive::OfferView;
 use sendaluna_bedside::view::session::{AnsweredView, BeforeView, Press, Told};
@@ -58,6 +59,9 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         begin,
         attach,
         press,
+        before_test,
+        begin_test,
+        press_test,
         spoke,
         did,
         did_care,
@@ -71,6 +75,7 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
 /// What the window needs first. Never fails: what is wrong is in it.
 #[tauri::command(async)]
 fn start(desk: OurDesk<'_>) -> StartView {
+    desk.let_go_of_test();
     if let Some(first) = desk.first() {
         return first;
     }
@@ -241,6 +246,24 @@ fn press(desk: OurDesk<'_>, press: Press) -> bool {
     desk.order(Order::Press(press))
 }
 
+/// What is asked and said before a home test.
+#[tauri::command(async)]
+fn before_test(desk: OurDesk<'_>, test: TestId) -> Answer<TestBeforeView> {
+    desk.look(|home, words, now| home.before_test(&test, words, now))
+}
+
+/// Begins a home test; only with somebody beside the patient.
+#[tauri::command(async)]
+fn begin_test(desk: OurDesk<'_>, test: TestId, helper: bool, channel: Channel<TestTold>) -> Answer<()> {
+    desk.lead_test(sink(channel), |home, now| home.begin_test(&test, helper, By::Patient, now))
+}
+
+/// A press in a home test. What comes of it comes over the test's channel; `false` if none is under way.
+#[tauri::command(async)]
+fn press_test(desk: OurDesk<'_>, press: TestPress) -> bool {
+    desk.press_test(press)
+}
+
 /// "I have spoken to the clinic."
 #[tauri::command(async)]
 fn spoke(desk: OurDesk<'_>) -> Answer<WrittenView> {
@@ -288,7 +311,7 @@ fn ring(app: AppHandle, desk: OurDesk<'_>, whom: Whom) -> Answer<()> {
 }
 
 /// A page that is gone misses nothing: what matters is on disk, and it asks again when it is back.
-fn sink(channel: Channel<Told>) -> Sink {
+fn sink<T: serde::Serialize + Send + 'static>(channel: Channel<T>) -> Sink<T> {
     Box::new(move |told, _| {
         let _ = channel.send(told);
     })

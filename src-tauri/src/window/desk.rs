@@ -3,11 +3,15 @@
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 
+use sendaluna_bedside::guide::Guide;
+use sendaluna_bedside::home::Known;
+use sendaluna_bedside::home_test::{Begun, TestLead};
 use sendaluna_bedside::intake::Intake;
 use sendaluna_bedside::lead::Lead;
 use sendaluna_bedside::say::{self, problem};
 use sendaluna_bedside::settings::Theme;
 use sendaluna_bedside::types::{Coded, IanaZone, KeyringOrFile, Words};
+use sendaluna_bedside::view::home_test::{TestPress, TestTold};
 use sendaluna_bedside::view::window::{ProblemView, StartView, WrittenView};
 use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 
@@ -27,6 +31,8 @@ enum Hold {
     Desk(Box<Bedside>),
     /// The session under way.
     Session(Leader),
+    /// The home test under way.
+    Test(Leader<TestLead>),
     /// It could not be opened.
     Failed(BedsideError),
 }
@@ -136,8 +142,10 @@ impl Desk {
     /// Lets go of everything in good order.
     pub fn close(&self) {
         let hold = std::mem::replace(&mut *locked(&self.hold), Hold::Nobody);
-        if let Hold::Session(leader) = hold {
-            leader.end();
+        match hold {
+            Hold::Session(leader) => drop(leader.end()),
+            Hold::Test(leader) => drop(leader.end()),
+            _ => {}
         }
     }
 
@@ -157,7 +165,7 @@ impl Desk {
             }
             Hold::Failed(error) => return Err(explain(&words, None, error)),
             Hold::Nobody => return Err(explain(&words, None, &BedsideError::NoPlan)),
-            Hold::Session(_) => drop(hold),
+            Hold::Session(_) | Hold::Test(_) => drop(hold),
         }
         Bedside::look(&self.folder, &self.keys, IanaZone::of_device())
             .and_then(|home| use_case(&home, &words, &now))
@@ -177,7 +185,7 @@ impl Desk {
             Hold::Desk(home) => {
                 use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error))
             }
-            Hold::Session(_) => Err(explain(&words, None, &BedsideError::SessionUnderWay)),
+            Hold::Session(_) | Hold::Test(_) => Err(explain(&words, None, &BedsideError::SessionUnderWay)),
             Hold::Failed(error) => Err(explain(&words, None, error)),
             Hold::Nobody => Err(explain(&words, None, &BedsideError::NoPlan)),
         }
@@ -232,26 +240,67 @@ impl Desk {
     pub fn lead(
         &self,
         to: Sink,
-        prepare: impl FnOnce(&mut Bedside, &Now) -> Result<sendaluna_bedside::guide::Guide, BedsideError>,
+        prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Guide, BedsideError>,
+    ) -> Result<(), ProblemView> {
+        self.hand_over(prepare, |home, known, guide, words| {
+            let lead = Lead::new(home, known, guide, words, &*self.clock);
+            Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to))
+        })
+    }
+
+    /// Begins a home test that a use case prepares.
+    pub fn lead_test(
+        &self,
+        to: Sink<TestTold>,
+        prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Begun, BedsideError>,
+    ) -> Result<(), ProblemView> {
+        self.hand_over(prepare, |home, known, begun, words| {
+            let lead = TestLead::new(home, known, begun, words, &*self.clock);
+            Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to))
+        })
+    }
+
+    /// Hands the record over to what a use case prepares.
+    fn hand_over<P>(
+        &self,
+        prepare: impl FnOnce(&mut Bedside, &Now) -> Result<P, BedsideError>,
+        lead: impl FnOnce(Bedside, Known, P, Words) -> Hold,
     ) -> Result<(), ProblemView> {
         let mut hold = locked(&self.hold);
         self.settle(&mut hold);
         let words = self.words.read().unwrap_or_else(PoisonError::into_inner);
         let home = match &mut *hold {
             Hold::Desk(home) => home,
-            Hold::Session(_) => return Err(explain(&words, None, &BedsideError::SessionUnderWay)),
+            Hold::Session(_) | Hold::Test(_) => {
+                return Err(explain(&words, None, &BedsideError::SessionUnderWay));
+            }
             Hold::Failed(error) => return Err(explain(&words, None, error)),
             Hold::Nobody => return Err(explain(&words, None, &BedsideError::NoPlan)),
         };
-        let ready = prepare(home, &self.clock.now()).and_then(|guide| Ok((guide, home.known()?)));
-        let (guide, known) = match ready {
+        let ready = prepare(home, &self.clock.now()).and_then(|ready| Ok((ready, home.known()?)));
+        let (ready, known) = match ready {
             Ok(ready) => ready,
             Err(error) => return Err(explain(&words, Some(home), &error)),
         };
         let Hold::Desk(home) = std::mem::replace(&mut *hold, Hold::Nobody) else { return Ok(()) };
-        let lead = Lead::new(*home, known, guide, Words::new([words.lang()]), &*self.clock);
-        *hold = Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to));
+        *hold = lead(*home, known, ready, Words::new([words.lang()]));
         Ok(())
+    }
+
+    /// A press in the home test under way; `false` if there is none.
+    pub fn press_test(&self, press: TestPress) -> bool {
+        let mut hold = locked(&self.hold);
+        self.settle(&mut hold);
+        matches!(&*hold, Hold::Test(leader) if leader.order(Order::Press(press)))
+    }
+
+    /// Lets go of a home test whose page is gone: nobody has watched, so there is no result.
+    pub fn let_go_of_test(&self) {
+        let mut hold = locked(&self.hold);
+        if let Hold::Test(_) = &*hold {
+            let Hold::Test(leader) = std::mem::replace(&mut *hold, Hold::Nobody) else { return };
+            *hold = self.back(leader.end());
+        }
     }
 
     /// Passes an order on to the session under way; `false` if there is none.
@@ -278,12 +327,25 @@ impl Desk {
         f(&self.words.read().unwrap_or_else(PoisonError::into_inner))
     }
 
-    /// Takes the record back from a session that is over.
+    /// Takes the record back from what is over.
     fn settle(&self, hold: &mut Hold) {
-        if matches!(hold, Hold::Session(leader) if leader.is_over()) {
-            let Hold::Session(leader) = std::mem::replace(hold, Hold::Nobody) else { return };
-            *hold = leader.end().map_or_else(|| self.opened(), |home| Hold::Desk(Box::new(home)));
+        let is_over = match hold {
+            Hold::Session(leader) => leader.is_over(),
+            Hold::Test(leader) => leader.is_over(),
+            _ => false,
+        };
+        if is_over {
+            *hold = match std::mem::replace(hold, Hold::Nobody) {
+                Hold::Session(leader) => self.back(leader.end()),
+                Hold::Test(leader) => self.back(leader.end()),
+                other => other,
+            };
         }
+    }
+
+    /// The record, taken back; opened anew where its thread has failed.
+    fn back(&self, home: Option<Bedside>) -> Hold {
+        home.map_or_else(|| self.opened(), |home| Hold::Desk(Box::new(home)))
     }
 }
 

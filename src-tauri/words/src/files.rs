@@ -29,6 +29,7 @@ pub const FILES: &[(&str, &str, &str)] = &[
     ("en", "steps", include_str!("../../../locales/en/steps.ftl")),
     ("en", "weeks", include_str!("../../../locales/en/weeks.ftl")),
     ("en", "stage", include_str!("../../../locales/en/stage.ftl")),
+    ("en", "test", include_str!("../../../locales/en/test.ftl")),
     ("en", "window", include_str!("../../../locales/en/window.ftl")),
     ("es", "cautions", include_str!("../../../locales/es/cautions.ftl")),
     ("es", "clinic", include_str!("../../../locales/es/clinic.ftl")),
@@ -54,5 +55,6 @@ pub const FILES: &[(&str, &str, &str)] = &[
     ("es", "steps", include_str!("../../../locales/es/steps.ftl")),
     ("es", "weeks", include_str!("../../../locales/es/weeks.ftl")),
     ("es", "stage", include_str!("../../../locales/es/stage.ftl")),
+    ("es", "test", include_str!("../../../locales/es/test.ftl")),
     ("es", "window", include_str!("../../../locales/es/window.ftl")),
 ];

@@ -57,6 +57,7 @@ def dates() -> dict[str, str]:
         "@SIGNERS_FROM@": (day_zero() - datetime.timedelta(days=30)).isoformat(),
         "@LAST_DAY@": (day_zero() + datetime.timedelta(weeks=16, days=-1)).isoformat(),
         "@REVIEW_BY@": (day_zero() + datetime.timedelta(weeks=13, days=-1)).isoformat(),
+        "@HOME_TESTS@": "",
     }
 
 

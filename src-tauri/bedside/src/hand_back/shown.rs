@@ -58,6 +58,11 @@ fn figures(words: &Words, measures: &Measures) -> Vec<String> {
         ];
         said.push(words.say("hand-back-pain", &args));
     }
+    for test in &measures.tests {
+        let result = crate::home_test::result(words, &test.result).join(" ");
+        let args = [("day", words.day(test.day).into()), ("result", result.into())];
+        said.push(words.say("hand-back-test", &args));
+    }
     said
 }
 

@@ -7,6 +7,7 @@ use sendaluna_core::plan::doc::Tier;
 use serde::Serialize;
 
 use crate::view::figure::FigureAsked;
+use crate::view::home_test::TestView;
 use crate::view::step::StepView;
 
 /// A day.
@@ -32,6 +33,8 @@ pub struct DayView {
     pub due: Vec<ItemView>,
     /// Items of the plan that are not allowed yet.
     pub not_yet: Vec<ItemView>,
+    /// Tests that the clinic asks for, not yet done in their weeks.
+    pub tests: Vec<TestView>,
     /// Care.
     pub care: Vec<CareView>,
     /// Rules of the day.

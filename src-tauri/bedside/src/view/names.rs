@@ -90,6 +90,16 @@ pub enum PhaseName {
 
 #[derive(TS)]
 #[ts(rename_all = "kebab-case")]
+pub enum TimerStateName {
+    Ready,
+    CountIn,
+    Running,
+    Done,
+    Stopped,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
 pub enum WorkingName {
     Left,
     Right,

@@ -88,6 +88,7 @@ impl ClinicSpeaker<'_> {
         lines.push(self.adherence(measures));
         lines.push(self.sets("report-dose", &measures.overall.dose));
         lines.extend(self.pain(measures));
+        lines.extend(self.home_tests(measures));
         lines.extend(worst(measures).map(|item| self.item("report-worst", item, &speaker)));
         if let Some(asks) = &doc.asks {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));

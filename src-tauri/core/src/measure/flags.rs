@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use serde::Serialize;
 
-use crate::ids::{ItemId, PrecautionId};
+use crate::ids::{ItemId, PrecautionId, TestId};
 use crate::measure::{Feeling, ItemMeasure, Measured, within};
 use crate::plan::doc::Tier;
 use crate::record::{Body, Event, SetBackKind};
@@ -60,6 +60,11 @@ pub enum FlagRule {
         /// Which item.
         item: ItemId,
     },
+    /// A home test was done that was not allowed on that day.
+    TestAgainstGate {
+        /// Which test.
+        test: TestId,
+    },
     /// Pain at rest rose by more than two points.
     RisingPain {
         /// By how many.
@@ -104,6 +109,7 @@ impl FlagRule {
         "fall",
         "readmission",
         "against-gate",
+        "test-against-gate",
         "rising-pain",
         "skipped",
         "overdone",
@@ -118,7 +124,8 @@ impl FlagRule {
             | Self::PainOverLimit { .. }
             | Self::Fall
             | Self::Readmission
-            | Self::AgainstGate { .. } => FlagGroup::RingToday,
+            | Self::AgainstGate { .. }
+            | Self::TestAgainstGate { .. } => FlagGroup::RingToday,
             Self::RisingPain { .. }
             | Self::Skipped { .. }
             | Self::Overdone { .. }
@@ -179,6 +186,9 @@ fn of_event(event: &Event) -> Vec<(NaiveDate, FlagRule)> {
         Body::SetBack { what: SetBackKind::Readmission, day } => vec![(*day, FlagRule::Readmission)],
         Body::DoneByHand { item, day, against_gate: true, .. } => {
             vec![(*day, FlagRule::AgainstGate { item: item.clone() })]
+        }
+        Body::HomeTestDone { test, day, against_gate: true, .. } => {
+            vec![(*day, FlagRule::TestAgainstGate { test: test.clone() })]
         }
         Body::PlanReceived { lifts_ignored, .. } => {
             let ignored =

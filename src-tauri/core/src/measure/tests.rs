@@ -1,6 +1,7 @@
 use super::*;
 use crate::digest::Digest;
-use crate::ids::SessionId;
+use crate::home_test::{Norm, Row, TestResult, Verdict};
+use crate::ids::{SessionId, TestId};
 use crate::plan::doc::Tier;
 use crate::record::{Body, BreakWhy, By, Ending, How, Moment, Pain, SetBackKind, SetRecord, Stamp, genesis};
 use crate::sample::{self, date, precaution, statement, through};
@@ -303,6 +304,36 @@ fn any_diary() -> impl Strategy<Value = Diary> {
         }
         diary
     })
+}
+
+/// The sample was born in 1951: 74 or 75 in March 2026. What lies outside the span is not told.
+#[test]
+fn home_tests_are_told_with_what_the_table_says_and_flagged_against_a_gate() {
+    let test = |day: &str, result: TestResult, against_gate| {
+        let test = TestId::new("up").expect("an id");
+        Body::HomeTestDone { test, day: date(day), result, how: How::Counted, helper: true, against_gate }
+    };
+    let mut diary = Diary::default();
+    diary
+        .add("2026-03-04", test("2026-03-04", TestResult::ChairStand { stands: 9, arms_used: false }, true))
+        .add("2026-03-05", test("2026-03-05", TestResult::TimedUpAndGo { tenths_s: 134 }, false))
+        .add("2026-03-20", test("2026-03-20", TestResult::TimedUpAndGo { tenths_s: 110 }, false));
+    let measures = of(&[slide_only("2026-03-02", 3)], &diary, "2026-03-02", "2026-03-08");
+    let told: Vec<_> = measures.tests.iter().map(|test| (test.day, test.verdict.clone())).collect();
+    let row = |below: &[u16]| Row { below: below.to_vec(), norm: Norm::BelowAverage };
+    let (men, women) = (row(&[12, 11]), row(&[10]));
+    assert_eq!(
+        told,
+        [
+            (date("2026-03-04"), Some(Verdict::ChairStand { score: 9, ages: [74, 75], men, women })),
+            (date("2026-03-05"), Some(Verdict::TimedUpAndGo { risk: true })),
+        ]
+    );
+    let against = FlagRule::TestAgainstGate { test: TestId::new("up").expect("an id") };
+    let flag = Flag { group: FlagGroup::RingToday, day: date("2026-03-04"), rule: against };
+    assert_eq!(measures.flags, [flag]);
+    let without = of(&[slide_only("2026-03-02", 3)], &Diary::default(), "2026-03-02", "2026-03-08");
+    assert!(!serde_json::to_string(&without).expect("plain data").contains("tests"), "as before");
 }
 
 proptest! {

@@ -4,7 +4,8 @@ use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
 use crate::digest::Digest;
-use crate::ids::{CareId, ItemId, PersonId, PlanId, PrecautionId, SessionId, SignId};
+use crate::home_test::TestResult;
+use crate::ids::{CareId, ItemId, PersonId, PlanId, PrecautionId, SessionId, SignId, TestId};
 use crate::plan::doc::Tier;
 use crate::record::Stamp;
 use crate::session::{PainAnswer, PainKind, SetId};
@@ -406,5 +407,20 @@ pub enum Body {
         item: ItemId,
         /// At which step it stays.
         at: u16,
+    },
+    /// A home test was done. A later one of the same test and day takes its place.
+    HomeTestDone {
+        /// Which test of the plan.
+        test: TestId,
+        /// On which day.
+        day: NaiveDate,
+        /// What it came to.
+        result: TestResult,
+        /// Counted: as it was timed. Remembered: by hand, or corrected.
+        how: How,
+        /// Somebody was beside the patient.
+        helper: bool,
+        /// It was not allowed on that day.
+        against_gate: bool,
     },
 }

@@ -6,7 +6,8 @@ use chrono::{DateTime, Duration, NaiveDate, Utc};
 
 use crate::calendar::History;
 use crate::gate::Tightened;
-use crate::ids::{ItemId, PrecautionId, SessionId};
+use crate::home_test::TestResult;
+use crate::ids::{ItemId, PrecautionId, SessionId, TestId};
 use crate::plan::doc::Tier;
 use crate::record::{
     Body, Ending, Event, How, LeaveReason, Moment, Pain, SetBackKind, SetRecord, Stamp, StepWhy,
@@ -62,6 +63,23 @@ pub struct ItemDay {
     pub against_gate: bool,
 }
 
+/// A home test that was done.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TestDone {
+    /// Which.
+    pub test: TestId,
+    /// On which day.
+    pub day: NaiveDate,
+    /// What it came to.
+    pub result: TestResult,
+    /// How the record came about.
+    pub how: How,
+    /// Somebody was beside the patient.
+    pub helper: bool,
+    /// It was not allowed on that day.
+    pub against_gate: bool,
+}
+
 /// What events add up to. The same events give the same state.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct State {
@@ -86,6 +104,10 @@ pub struct State {
     /// Stops that said to ring and were not followed by a talk with the clinic: the newest moment
     /// and the gravest tier among them.
     pub must_ring: Option<(DateTime<Utc>, Tier)>,
+    /// Home tests, in the order in which they were written down.
+    pub tests: Vec<TestDone>,
+    /// Breaks, both ends included, whoever wanted them.
+    pub breaks: Vec<(NaiveDate, NaiveDate)>,
     /// The newest event's stamp.
     pub newest: Option<Stamp>,
     /// By how many seconds the clock jumped, until the patient confirms the date.
@@ -177,7 +199,18 @@ impl State {
                 self.set_backs.push((event.stamp.at, *day, *what));
                 self.stopped(event, Some(Tier::RingToday));
             }
-            Body::SessionResumed { .. } | Body::BreakDeclared { .. } => {}
+            Body::SessionResumed { .. } => {}
+            Body::BreakDeclared { from, through, .. } => self.breaks.push((*from, *through)),
+            Body::HomeTestDone { test, day, result, how, helper, against_gate } => {
+                self.test_done(TestDone {
+                    test: test.clone(),
+                    day: *day,
+                    result: result.clone(),
+                    how: *how,
+                    helper: *helper,
+                    against_gate: *against_gate,
+                });
+            }
             Body::SpokeToClinic { .. } => {
                 self.must_ring = None;
                 self.history.spoke = self.history.spoke.max(Some(day));
@@ -212,6 +245,11 @@ impl State {
             let last = self.history.last_done.entry(item.clone()).or_insert(stamp.at);
             *last = (*last).max(stamp.at);
         }
+    }
+
+    fn test_done(&mut self, done: TestDone) {
+        self.tests.retain(|known| (&known.test, known.day) != (&done.test, done.day));
+        self.tests.push(done);
     }
 
     fn session_started(&mut self, id: &SessionId, items: &[ItemId], day: NaiveDate) {
