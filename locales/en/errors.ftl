@@ -205,6 +205,15 @@ do-clinic-unknown-movement = List the movements with the command library.
 err-report-not-unsealed = The report does not open with this key. Nothing was changed.
 do-report-not-unsealed = Check that the key is the one that reports are sealed to in your signers list.
 
+err-no-codes = There is no picture of a Sendaluna letter in it, or it is not sharp enough.
+do-no-codes = Take the photo again: straight from above, in good light, one page at a time. Nothing was changed.
+err-codes-missing = { $have } of { $of } pictures of your letter are read.
+do-codes-missing = Open the rest too, sharp and straight from above. In the terminal, name all of them at once. Nothing was changed.
+err-codes-mixed = These pictures are of more than one letter.
+do-codes-mixed = Open the pictures of one letter, all of them. Nothing was changed.
+err-codes-damaged = What the pictures hold is not whole.
+do-codes-damaged = Take the photos again, or use the plan file. Nothing was changed.
+
 err-not-printed = The page could not be set ({ $what }). Nothing was changed.
 do-not-printed = Try again. If it stays so, tell whoever looks after Sendaluna.
 

@@ -205,6 +205,15 @@ do-clinic-unknown-movement = Vea los movimientos con la orden library.
 err-report-not-unsealed = El informe no se abre con esta clave. No se ha cambiado nada.
 do-report-not-unsealed = Compruebe que la clave es la que recibe los informes en su lista de firmantes.
 
+err-no-codes = No hay en ella ninguna imagen de una carta de Sendaluna, o no es lo bastante nítida.
+do-no-codes = Haga la foto otra vez: desde arriba, con buena luz, una página cada vez. No ha cambiado nada.
+err-codes-missing = Se han leído { $have } de { $of } imágenes de su carta.
+do-codes-missing = Abra también las demás, nítidas y desde arriba. En el terminal, nómbrelas todas a la vez. No ha cambiado nada.
+err-codes-mixed = Estas imágenes son de más de una carta.
+do-codes-mixed = Abra las imágenes de una sola carta, todas. No ha cambiado nada.
+err-codes-damaged = Lo que llevan las imágenes no está entero.
+do-codes-damaged = Haga las fotos otra vez o use el archivo del plan. No ha cambiado nada.
+
 err-not-printed = No se pudo componer la página ({ $what }). No ha cambiado nada.
 do-not-printed = Inténtelo otra vez. Si sigue así, avise a quien cuida de Sendaluna.
 

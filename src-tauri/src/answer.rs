@@ -161,8 +161,8 @@ fn system_language() -> String {
 
 fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
     match command {
-        Command::Receive { file, code, side, today, yes } => {
-            receive::receive(desk, &file, code.as_deref(), &side, today, yes)
+        Command::Receive { files, code, side, today, yes } => {
+            receive::receive(desk, &files, code.as_deref(), &side, today, yes)
         }
         Command::Due => today::due(desk),
         Command::Gates => today::gates(desk),

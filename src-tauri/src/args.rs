@@ -40,8 +40,9 @@ pub fn file_of(args: &[String]) -> Option<PathBuf> {
 pub enum Command {
     /// Take a plan file in.
     Receive {
-        /// The file from your clinic.
-        file: PathBuf,
+        /// The file from your clinic, or photos or scans of its letter (PNG, JPEG), all of them.
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
         /// The code on your letter; for the first file.
         #[arg(long)]
         code: Option<String>,

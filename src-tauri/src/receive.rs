@@ -2,11 +2,13 @@
 
 use std::fs::File;
 use std::io::Read;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use chrono::NaiveDate;
+use sendaluna_bedside::BedsideError;
+use sendaluna_bedside::handed::Handed;
 use sendaluna_bedside::receive::Confirmation;
-use sendaluna_bedside::types::{OperatedSide, SIZE_LIMIT};
+use sendaluna_bedside::types::{OperatedSide, PICTURE_LIMIT, SIZE_LIMIT, is_picture};
 use sendaluna_bedside::view::receive::SummaryView;
 use serde_json::json;
 
@@ -17,13 +19,13 @@ use crate::questions::{ask_for, is_yes};
 /// `receive`.
 pub fn receive(
     desk: &Desk,
-    file: &Path,
+    files: &[PathBuf],
     code: Option<&str>,
     sides: &[Side],
     today: Option<NaiveDate>,
     yes: bool,
 ) -> Result<u8, Trouble> {
-    let bytes = read(file)?;
+    let bytes = handed(files)?;
     let mut home = desk.open()?;
     let offer = home.offer(&bytes, code, &now(desk))?;
     let summary = home.summary(&desk.words, &offer, &now(desk));
@@ -47,11 +49,27 @@ pub fn receive(
 /// Reads a file, but never more than one that could be ours.
 pub fn read(path: &Path) -> Result<Vec<u8>, Trouble> {
     let mut bytes = Vec::new();
-    let most = u64::try_from(SIZE_LIMIT).unwrap_or(u64::MAX) + 1;
+    let most = u64::try_from(PICTURE_LIMIT).unwrap_or(u64::MAX) + 1;
     File::open(path)
         .and_then(|file| file.take(most).read_to_end(&mut bytes))
         .map_err(|e| Trouble::File { path: path.display().to_string(), what: e.to_string() })?;
+    if !is_picture(&bytes) {
+        bytes.truncate(SIZE_LIMIT + 1);
+    }
     Ok(bytes)
+}
+
+/// The plan file that these are: the first that is one, or that completes a letter's pictures.
+fn handed(files: &[PathBuf]) -> Result<Vec<u8>, Trouble> {
+    let mut handed = Handed::default();
+    let mut wanting = BedsideError::NoCodes;
+    for file in files {
+        match handed.take(read(file)?) {
+            Ok(bytes) => return Ok(bytes),
+            Err(error) => wanting = error,
+        }
+    }
+    Err(wanting.into())
 }
 
 /// The side is asked, not shown.

@@ -4,8 +4,8 @@
 use std::cell::RefCell;
 
 use chrono::Duration;
-use sendaluna_bedside::home_test::{Outcome, TestLead};
 use sendaluna_bedside::hand_back::Wishes;
+use sendaluna_bedside::home_test::{Outcome, TestLead};
 use sendaluna_bedside::types::{By, Held, How, SignId, TestId, TestResult, TimerState, Words};
 use sendaluna_bedside::view::home_test::{TestPress, TestStageView, TestTold};
 use sendaluna_bedside::{Bedside, Clock};

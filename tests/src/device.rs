@@ -40,6 +40,11 @@ impl Device {
         Self { folder: tempfile::tempdir().expect("a folder"), zone }
     }
 
+    /// Its data folder.
+    pub fn folder(&self) -> &std::path::Path {
+        self.folder.path()
+    }
+
     /// Opens it for use.
     pub fn open(&self) -> Bedside {
         let zone = IanaZone::named(self.zone).expect("a zone");

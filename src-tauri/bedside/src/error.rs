@@ -84,6 +84,19 @@ pub enum BedsideError {
     NoDays,
     /// The clinic's list names no place that reports can be sealed to.
     NotSealed,
+    /// A picture holds no code of ours, or cannot be read.
+    NoCodes,
+    /// More pictures of the letter are needed.
+    CodesMissing {
+        /// So many codes are there.
+        have: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// The pictures are of several letters.
+    CodesMixed,
+    /// What the pictures hold is not whole.
+    CodesDamaged,
     /// A page could not be set.
     NotPrinted(String),
     /// That language does not ship.
@@ -128,6 +141,10 @@ impl BedsideError {
             Self::BreakDays,
             Self::NoDays,
             Self::NotSealed,
+            Self::NoCodes,
+            Self::CodesMissing { have: 0, of: 0 },
+            Self::CodesMixed,
+            Self::CodesDamaged,
             Self::NotPrinted(String::new()),
             Self::NoSuchLanguage(String::new()),
         ]
@@ -177,6 +194,10 @@ impl Coded for BedsideError {
             Self::BreakDays => "break-days",
             Self::NoDays => "no-days",
             Self::NotSealed => "not-sealed",
+            Self::NoCodes => "no-codes",
+            Self::CodesMissing { .. } => "codes-missing",
+            Self::CodesMixed => "codes-mixed",
+            Self::CodesDamaged => "codes-damaged",
             Self::NotPrinted(_) => "not-printed",
             Self::SessionUnderWay => "session-under-way",
             Self::AnotherDay => "another-day",
@@ -201,6 +222,7 @@ impl Coded for BedsideError {
             Self::Store(error) => error.args(),
             Self::NoSuchItem(id) | Self::NoSuchSign(id) => vec![("id", id.clone())],
             Self::TooSoon(from) => vec![("time", from.format("%H:%M").to_string())],
+            Self::CodesMissing { have, of } => vec![("have", have.to_string()), ("of", of.to_string())],
             Self::NotPrinted(what) => vec![("what", what.clone())],
             Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
             _ => Vec::new(),

@@ -11,6 +11,7 @@
 //! | [`receive`] | may this plan come in; what does it say? |
 //! | [`day`] | what is due today, what is not yet, and whom to ring? |
 //! | [`start`] | what does a window need first? |
+//! | [`handed`] | which plan file was handed over, as a file or in pictures? |
 //! | [`intake`] | where does taking a file in stand? |
 //! | [`past`] | what was done so far? |
 //! | [`before`] | what is asked before a session, and what is coming? |
@@ -38,6 +39,7 @@ pub mod figure;
 pub mod guide;
 pub mod hand;
 pub mod hand_back;
+pub mod handed;
 pub mod home;
 pub mod home_test;
 pub mod intake;
@@ -72,6 +74,7 @@ pub mod types {
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_core::steps::Change;
     pub use sendaluna_exchange::file::SIZE_LIMIT;
+    pub use sendaluna_exchange::pictures::{PICTURE_LIMIT, is_picture};
     pub use sendaluna_figure::Part;
     pub use sendaluna_say::Speaker;
     pub use sendaluna_store::{KeyPort, KeyringOrFile, StoreError};

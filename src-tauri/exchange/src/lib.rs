@@ -13,6 +13,7 @@
 //! | [`signers`] | who may sign what? |
 //! | [`letter`] | is this the clinic on the letter? |
 //! | [`codes`] | how does a file travel on paper? |
+//! | [`pictures`] | which codes are in this photo? |
 //! | [`receive`] | may this plan be taken in, given what is held? |
 //! | [`device`] | who kept this record? |
 //! | [`report`] | what goes back to the clinic, and does it hold? |
@@ -25,6 +26,7 @@ pub mod file;
 pub mod jws;
 pub mod key;
 pub mod letter;
+pub mod pictures;
 pub mod receive;
 pub mod refusal;
 pub mod report;

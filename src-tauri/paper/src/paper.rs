@@ -14,7 +14,7 @@ pub struct Paper {
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub(crate) struct Leaf {
     pub title: String,
-    pub lang: &'static str,
+    pub lang: String,
     pub right_to_left: bool,
     pub large: bool,
     /// Stands on every page.
@@ -27,7 +27,7 @@ impl Leaf {
     pub(crate) fn new(words: &Words, paper: Paper, title: String, foot: String) -> Self {
         Self {
             title,
-            lang: words.lang(),
+            lang: words.lang().to_string(),
             right_to_left: words.is_right_to_left(),
             large: paper.large,
             foot,

@@ -1,9 +1,14 @@
 //! How a record is said: marks of days, figures, flags.
 
+use chrono::NaiveDate;
+use sendaluna_core::calendar::week_of;
+use sendaluna_core::facts::OperatedSide;
+use sendaluna_core::home_test::{Row, Verdict};
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::library::Library;
-use sendaluna_core::measure::{DayMark, Flag, FlagRule, Levels, Period, Portion};
+use sendaluna_core::measure::{DayMark, Flag, FlagRule, ItemMeasure, Left, Levels, Period, Portion};
 use sendaluna_core::plan::Plan;
+use sendaluna_core::plan::doc::Episode;
 use sendaluna_core::record::LeaveReason;
 use sendaluna_core::text::Lang;
 use sendaluna_words::{Value, Words};
@@ -38,6 +43,19 @@ impl<'a> ReportSpeaker<'a> {
             }
             None => item.to_string(),
         }
+    }
+
+    /// An episode with its side, and how far it is on a day: "New hip, left side: week 12, day 80".
+    pub fn episode(&self, episode: &Episode, on: NaiveDate) -> String {
+        let side = self.words.say(operated_side(episode.side), &[]);
+        let name = Speaker::new(self.words, self.plan()).text(&episode.name);
+        let mut args: Vec<(&str, Value<'_>)> = vec![("name", name.into()), ("side", side.into())];
+        let zero = episode.day_zero.date().filter(|zero| *zero <= on);
+        let Some((zero, week)) = zero.and_then(|zero| Some((zero, week_of(zero, on)?))) else {
+            return self.words.say("report-page-episode-unknown", &args);
+        };
+        args.extend([("week", week.into()), ("day", (on - zero).num_days().into())]);
+        self.words.say("report-page-episode", &args)
     }
 
     /// Sets, with a decimal if there is a part of one.
@@ -97,6 +115,53 @@ impl<'a> ReportSpeaker<'a> {
         self.words.say(id, &[])
     }
 
+    /// How often an item was left out, by reason: "it hurt (3), no time (1)".
+    pub fn left_out(&self, item: &ItemMeasure) -> String {
+        let said = |left: &Left| {
+            let args = [("reason", self.left(left.reason).into()), ("n", left.times.into())];
+            self.words.say("report-page-left-times", &args)
+        };
+        item.left.iter().map(said).collect::<Vec<_>>().join(", ")
+    }
+
+    /// What else the record says of an item, in sentences: left out, the easier way, against a gate.
+    pub fn also(&self, item: &ItemMeasure) -> Vec<String> {
+        let reasons = self.left_out(item);
+        let left =
+            (!reasons.is_empty()).then(|| self.words.say("report-page-left", &[("reasons", reasons.into())]));
+        let times = |id: &str, n: u32| (n > 0).then(|| self.words.say(id, &[("n", n.into())]));
+        let easier = times("report-page-easier", item.easier);
+        let against = times("report-page-against", item.against_gate);
+        [left, easier, against].into_iter().flatten().collect()
+    }
+
+    /// What the table says of a home test. It belongs to the clinic, never to the patient's screen.
+    pub fn verdict(&self, verdict: &Verdict) -> String {
+        let say = |id: &str| self.words.say(id, &[]);
+        match verdict {
+            Verdict::ChairStand { ages, men, women, .. } => {
+                let args = [
+                    ("younger", ages[0].into()),
+                    ("older", ages[1].into()),
+                    ("men", self.row(men).into()),
+                    ("women", self.row(women).into()),
+                ];
+                self.words.say("report-chair-stand-table", &args)
+            }
+            Verdict::TimedUpAndGo { risk } => {
+                say(if *risk { "report-walk-risk" } else { "report-walk-no-risk" })
+            }
+            Verdict::FourStageBalance { risk } => {
+                say(if *risk { "report-tandem-risk" } else { "report-tandem-no-risk" })
+            }
+        }
+    }
+
+    fn row(&self, row: &Row) -> String {
+        let below: Vec<String> = row.below.iter().map(ToString::to_string).collect();
+        self.words.say(&format!("norm-{}", row.norm.code()), &[("below", below.join(" / ").into())])
+    }
+
     /// A flag, with its day and its rule.
     pub fn flag(&self, flag: &Flag) -> String {
         let mut args: Vec<(&str, Value<'_>)> = vec![("day", self.words.day_and_year(flag.day).into())];
@@ -150,5 +215,14 @@ impl<'a> ReportSpeaker<'a> {
         let found = in_force.map(|in_force| &in_force.precaution).find(|precaution| precaution.id == *id);
         let langs: Vec<Lang> = Lang::new(self.words.lang()).into_iter().collect();
         found.map_or_else(|| id.to_string(), |precaution| precaution.why.pick(&langs).to_string())
+    }
+}
+
+fn operated_side(side: OperatedSide) -> &'static str {
+    match side {
+        OperatedSide::Left => "sheet-side-left",
+        OperatedSide::Right => "sheet-side-right",
+        OperatedSide::Both => "sheet-side-both",
+        OperatedSide::Neither => "sheet-side-neither",
     }
 }

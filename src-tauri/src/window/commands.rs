@@ -115,10 +115,10 @@ async fn pick_file(window: WebviewWindow) -> Answer<Option<OfferView>> {
         let desk = app.state::<Arc<Desk>>();
         let say = |id: &str| desk.with_words(|words| words.say(id, &[]));
         let dialogue = app.dialog().file().set_parent(&window).set_title(say("window-pick-title"));
-        let picked = dialogue.add_filter(say("window-pick-kind"), &["sendaluna"]).blocking_pick_file();
-        if let Some(path) = picked.and_then(|file| file.into_path().ok()) {
-            desk.files.offer([path]);
-        }
+        let kinds = ["sendaluna", "png", "jpg", "jpeg"];
+        let picked = dialogue.add_filter(say("window-pick-kind"), &kinds).blocking_pick_files();
+        let picked = picked.unwrap_or_default().into_iter();
+        desk.files.offer(picked.filter_map(|file| file.into_path().ok()));
         next_file(desk)
     });
     picking.await.unwrap_or(Ok(None))
@@ -127,8 +127,16 @@ async fn pick_file(window: WebviewWindow) -> Answer<Option<OfferView>> {
 /// Offers the next file that was handed over.
 #[tauri::command(async)]
 fn next_file(desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
-    let Some(path) = desk.files.next() else { return Ok(None) };
-    desk.put_in(&path, |home, intake, words, now| Ok(home.examine(intake, None, words, now))).map(Some)
+    while let Some(path) = desk.files.next() {
+        let offered =
+            desk.put_in(&path, |home, intake, words, now| Ok(home.examine(intake, None, words, now)));
+        match offered {
+            // Of a letter's pictures one comes after the other.
+            Err(problem) if desk.files.wait() && problem.code == "codes-missing" => {}
+            offered => return offered.map(Some),
+        }
+    }
+    Ok(None)
 }
 
 /// Tells the window whenever files wait.

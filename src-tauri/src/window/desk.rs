@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 
 use sendaluna_bedside::guide::Guide;
+use sendaluna_bedside::handed::Handed;
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::home_test::{Begun, TestLead};
 use sendaluna_bedside::intake::Intake;
@@ -48,6 +49,7 @@ pub struct Desk {
     /// What the window needs first, made ready while the window is being made.
     first: Mutex<Option<StartView>>,
     intake: Mutex<Option<Intake>>,
+    handed: Mutex<Handed>,
     /// Files that wait to be looked at.
     pub files: Files,
 }
@@ -66,6 +68,7 @@ impl Desk {
             hold: Mutex::new(Hold::Nobody),
             first: Mutex::new(None),
             intake: Mutex::new(None),
+            handed: Mutex::new(Handed::default()),
             files,
         }
     }
@@ -210,6 +213,8 @@ impl Desk {
         examine: impl FnOnce(&mut Bedside, &mut Intake, &Words, &Now) -> Result<T, BedsideError>,
     ) -> Result<T, ProblemView> {
         let bytes = read(path).map_err(|trouble| self.of_trouble(&trouble))?;
+        let bytes = locked(&self.handed).take(bytes);
+        let bytes = bytes.map_err(|error| self.with_words(|words| problem(words, None, &error)))?;
         let mut intake = locked(&self.intake);
         let intake = intake.insert(Intake::new(bytes));
         self.write(|home, words, now| examine(home, intake, words, now))

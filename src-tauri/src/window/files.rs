@@ -28,6 +28,11 @@ impl Files {
         self.waiting.lock().ok()?.pop_front()
     }
 
+    /// Whether any wait.
+    pub fn wait(&self) -> bool {
+        self.waiting.lock().is_ok_and(|waiting| !waiting.is_empty())
+    }
+
     /// Tells this channel whenever files wait, from now on.
     pub fn watch(&self, channel: Channel<bool>) {
         if let Ok(mut watcher) = self.watcher.lock() {
@@ -37,7 +42,7 @@ impl Files {
     }
 
     fn tell(&self) {
-        let waits = self.waiting.lock().is_ok_and(|waiting| !waiting.is_empty());
+        let waits = self.wait();
         if let Ok(watcher) = self.watcher.lock()
             && let Some(channel) = watcher.as_ref().filter(|_| waits)
         {

@@ -1,6 +1,8 @@
 //! What people read and hear: Fluent messages from `locales/`, with fallback to English, and dates
 //! and numbers as each language says them.
 
+use std::borrow::Cow;
+
 use chrono::{Locale, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
@@ -13,7 +15,7 @@ pub use fluent_bundle::FluentValue as Value;
 
 /// The words of one language.
 pub struct Words {
-    lang: &'static str,
+    lang: Cow<'static, str>,
     bundle: FluentBundle<FluentResource>,
     english: Option<FluentBundle<FluentResource>>,
 }
@@ -26,12 +28,21 @@ impl Words {
             LANGUAGES.iter().copied().find(|lang| *lang == primary)
         };
         let lang = wanted.into_iter().find_map(ships).unwrap_or("en");
-        Self { lang, bundle: bundle(lang), english: (lang != "en").then(|| bundle("en")) }
+        Self { lang: lang.into(), bundle: bundle(lang), english: (lang != "en").then(|| bundle("en")) }
+    }
+
+    /// A language that does not ship yet, from texts of its own; what they lack is English.
+    pub fn unshipped(lang: &str, texts: String) -> Self {
+        let mut own = empty(lang);
+        let resource = FluentResource::try_new(texts).unwrap_or_else(|(resource, _)| resource);
+        // Of a message that comes twice, the first stands.
+        let _ = own.add_resource(resource);
+        Self { lang: lang.to_string().into(), bundle: own, english: Some(bundle("en")) }
     }
 
     /// The language.
-    pub fn lang(&self) -> &'static str {
-        self.lang
+    pub fn lang(&self) -> &str {
+        &self.lang
     }
 
     /// Whether a message exists.
@@ -114,7 +125,8 @@ impl Words {
     }
 
     fn locale(&self) -> Locale {
-        match self.lang {
+        match &*self.lang {
+            "ar" => Locale::ar_SY,
             "es" => Locale::es_ES,
             _ => Locale::en_GB,
         }
@@ -122,14 +134,19 @@ impl Words {
 }
 
 fn bundle(lang: &str) -> FluentBundle<FluentResource> {
-    let id: LanguageIdentifier = lang.parse().expect("shipped tags are well formed");
-    let mut bundle = FluentBundle::new_concurrent(vec![id]);
-    bundle.set_use_isolating(false);
+    let mut bundle = empty(lang);
     for (_, _, text) in FILES.iter().filter(|(of, ..)| *of == lang) {
         let resource = FluentResource::try_new((*text).to_string()).unwrap_or_else(|(resource, _)| resource);
         // The tests refuse a file with an error or a message that comes twice.
         let _ = bundle.add_resource(resource);
     }
+    bundle
+}
+
+fn empty(lang: &str) -> FluentBundle<FluentResource> {
+    let id: LanguageIdentifier = lang.parse().unwrap_or_default();
+    let mut bundle = FluentBundle::new_concurrent(vec![id]);
+    bundle.set_use_isolating(false);
     bundle
 }
 

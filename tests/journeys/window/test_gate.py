@@ -67,7 +67,7 @@ def test_a_gate_holds(open_window: Open, patient: Home, size: tuple[int, int]) -
 
     begin = {"only": "leg-raise", "goesOn": False, "helper": False}
     assert refused(window, "before", only="leg-raise", goesOn=False) == "not-yet"
-    well, _ = window.invoke("answer_before", {"signs": [], "pain": 1, "helper": False})
+    well, _ = window.invoke("answer_before", {"signs": [], "pain": {"morning": None, "now": 1}, "helper": False})
     assert well
     assert refused(window, "begin", **begin, channel=window.channel()) == "not-yet"
     begin["goesOn"] = True

@@ -73,7 +73,7 @@ def receive(file: Path, data: Path, code: str, side: str) -> Answer:
 
 def demo_sources() -> list[Path]:
     """Every source of the demo."""
-    return sorted(p for p in (ROOT / "demo").glob("*/*.toml") if p.parent.name != "out")
+    return sorted(p for p in (ROOT / "demo").glob("*/*.toml") if p.parent.name != "out" and p.name != "Cargo.toml")
 
 
 def fill(source: Path, out: Path, days_ago: int) -> None:
