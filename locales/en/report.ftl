@@ -1,7 +1,7 @@
 ### A patient's report, at the clinic and when it is made.
 
 hand-back-days = Whole days: { $whole } of { $due } on which something was due.
-hand-back-files = Written to { $folder }: { $sealed }, which only your clinic opens, { $pages }, the same on two pages, and { $table }, your record as a table.
+hand-back-files = Written to { $folder }: { $sealed }, which only your clinic opens, { $pages }, the same on two pages, { $table }, your record as a table, and { $fhir } for other programs.
 hand-back-words = { $n ->
     [0] None of your own words are in it.
     [one] Your own words are in it once.

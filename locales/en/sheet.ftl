@@ -142,9 +142,9 @@ sheet-return-ring = After { $days } days or more, ring your clinic before you st
 
 sheet-tests = Tests at home
 sheet-tests-helper = Only with a helper beside you, and only if your clinic’s rules allow it by then. If you feel unsafe, stop and sit down.
-sheet-test-chair-stand = Stand up from a chair and sit down, for 30 seconds
-sheet-test-timed-up-and-go = Stand up, walk 3 metres, turn, walk back, sit down
-sheet-test-four-stage-balance = Stand still in four ways, 10 seconds each
+sheet-test-chair-stand-count = Your helper counts how often you stand upright, and writes it down.
+sheet-test-timed-up-and-go-time = Your helper takes the time, from “go” until you sit again, and writes it down.
+sheet-test-four-stage-balance-time = Your helper takes the time of each, until your feet move or you hold on. Do not go on to the next if you cannot stand for 10 seconds.
 sheet-test-weeks = From week { $from } on, { $every ->
     [one] every week.
    *[other] every { $every } weeks.

@@ -1,7 +1,7 @@
 ### El informe de un paciente, en la clínica y cuando se hace.
 
 hand-back-days = Días completos: { $whole } de { $due } en los que tocaba algo.
-hand-back-files = Guardado en { $folder }: { $sealed }, que solo abre su clínica, { $pages }, lo mismo en dos páginas, y { $table }, su registro como tabla.
+hand-back-files = Guardado en { $folder }: { $sealed }, que solo abre su clínica, { $pages }, lo mismo en dos páginas, { $table }, su registro como tabla, y { $fhir } para otros programas.
 hand-back-words = { $n ->
     [0] No contiene ninguna palabra suya.
     [one] Contiene palabras suyas una vez.

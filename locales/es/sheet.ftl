@@ -142,9 +142,9 @@ sheet-return-ring = Después de { $days } días o más, llame a su clínica ante
 
 sheet-tests = Pruebas en casa
 sheet-tests-helper = Solo con alguien a su lado que ayude, y solo si las reglas de su clínica lo permiten entonces. Si no se siente seguro, pare y siéntese.
-sheet-test-chair-stand = Levantarse de una silla y sentarse, durante 30 segundos
-sheet-test-timed-up-and-go = Levantarse, caminar 3 metros, dar la vuelta, volver y sentarse
-sheet-test-four-stage-balance = Estar quieto de pie de cuatro maneras, 10 segundos cada una
+sheet-test-chair-stand-count = Quien le ayuda cuenta cuántas veces se pone de pie y lo anota.
+sheet-test-timed-up-and-go-time = Quien le ayuda mide el tiempo, desde «ya» hasta que se sienta otra vez, y lo anota.
+sheet-test-four-stage-balance-time = Quien le ayuda mide el tiempo de cada una, hasta que mueva los pies o se agarre. No pase a la siguiente si no aguanta 10 segundos.
 sheet-test-weeks = Desde la semana { $from }, { $every ->
     [one] cada semana.
    *[other] cada { $every } semanas.

@@ -14,6 +14,7 @@ use crate::answer::{Desk, Trouble, now};
 const SEALED: &str = "report.sealed";
 const TABLE: &str = "record.csv";
 const PAGES: &str = "report.pdf";
+const FHIR: &str = "report.fhir.json";
 
 /// Makes it, writes it, and says what is in it and where it lies.
 pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble> {
@@ -30,6 +31,7 @@ pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble
         "sealed": out.join(SEALED),
         "pages": out.join(PAGES),
         "table": out.join(TABLE),
+        "fhir": out.join(FHIR),
         "measures": made.measures,
     });
     desk.answer(&lines.join("\n"), &written);
@@ -48,7 +50,12 @@ pub fn sheet(desk: &Desk, out: &Path, large: bool) -> Result<u8, Trouble> {
 /// Writes every file to a folder; what failed, and where.
 pub fn write_to(folder: &Path, made: &HandBack) -> Result<(), (PathBuf, std::io::Error)> {
     std::fs::create_dir_all(folder).map_err(|e| (folder.to_path_buf(), e))?;
-    let files = [(SEALED, &*made.sealed), (PAGES, &*made.pdf), (TABLE, made.table.as_bytes())];
+    let files = [
+        (SEALED, &*made.sealed),
+        (PAGES, &*made.pdf),
+        (TABLE, made.table.as_bytes()),
+        (FHIR, made.fhir.as_bytes()),
+    ];
     for (name, bytes) in files {
         std::fs::write(folder.join(name), bytes).map_err(|e| (folder.join(name), e))?;
     }
@@ -62,6 +69,7 @@ pub fn said(words: &Words, folder: &Path) -> String {
         ("sealed", SEALED.into()),
         ("pages", PAGES.into()),
         ("table", TABLE.into()),
+        ("fhir", FHIR.into()),
     ];
     let said = [words.say("hand-back-files", &files), words.say("hand-back-only-clinic", &[])];
     said.join("\n")

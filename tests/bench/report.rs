@@ -154,7 +154,7 @@ fn lead(writer: &Writer<'_>, start: DateTime<Utc>, day: u64, number: usize) -> R
         },
         how: How::Counted,
     }));
-    let words = (day % 7 == 0).then(|| "Walked to the gate and back.".to_string());
+    let words = day.is_multiple_of(7).then(|| "Walked to the gate and back.".to_string());
     let ending = Ending::Whole;
     bodies.push(Body::PainAnswered { session: Some(session.clone()), pain: pain(Moment::After) });
     bodies.push(Body::SessionEnded { session, ending, confirmed: true, effort: Some(4), words });

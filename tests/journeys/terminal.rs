@@ -145,7 +145,8 @@ fn refusals_are_said_and_leave_what_was_in_force() {
         ("altered", altered, "file-altered"),
         ("cut", good[..good.len() - 1].to_vec(), "file-altered"),
         ("stranger", stranger.file(), "clinic-other"),
-        ("photo", b"\x89PNG\r\n\x1a\n".to_vec(), "file-not-ours"),
+        ("photo", b"\x89PNG\r\n\x1a\n".to_vec(), "no-codes"),
+        ("letter", b"%PDF-1.7".to_vec(), "file-not-ours"),
         ("newer", br#"{"sendaluna":2}"#.to_vec(), "format-newer"),
         ("huge", vec![b' '; 3_000_000], "file-too-large"),
     ] {

@@ -4,7 +4,7 @@ import { FluentBundle, type FluentResource, type FluentVariable } from '@fluent/
 const files = import.meta.glob<() => FluentResource['body']>(
     [
         '../../locales/*/*.ftl',
-        '!../../locales/*/{clinic,errors,letter,movements-*,problems,report,sheet,stage}.ftl',
+        '!../../locales/*/{clinic,errors,fhir,letter,movements-*,problems,report,sheet,stage}.ftl',
     ],
     { import: 'default', eager: true },
 );

@@ -3,7 +3,7 @@
 //! may keep their own words back.
 
 use chrono::NaiveDate;
-use sendaluna_core::calendar::date_in;
+use sendaluna_core::calendar::{Zone, date_in};
 use sendaluna_core::digest::Digest;
 use sendaluna_core::measure::{Measured, Measures, Period, measure};
 use sendaluna_core::plan::Plan;
@@ -13,6 +13,7 @@ use sendaluna_exchange::device::DeviceKey;
 use sendaluna_exchange::report::{Entry, FORMAT, ReportDoc, periods, seal, without_words, write};
 use sendaluna_exchange::signers::SignersDoc;
 use sendaluna_exchange::table::table;
+use sendaluna_fhir::{FhirReport, document};
 use sendaluna_paper::report::{PrintedReport, report};
 use sendaluna_store::StoreError;
 use sendaluna_words::Words;
@@ -46,6 +47,8 @@ pub struct HandBack {
     pub sealed: Vec<u8>,
     /// The report on two pages: a tagged PDF.
     pub pdf: Vec<u8>,
+    /// The same as an FHIR R4 document, in JSON.
+    pub fhir: String,
     /// How many times the patient's own words are in it.
     pub words: usize,
 }
@@ -63,14 +66,29 @@ impl Bedside {
         let measures = self.measured(&known, &ground, wishes.from, now)?;
         let device = self.device_key()?;
         let doc = self.document(&known, &ground, &measures, wishes, &device, now)?;
+        let (head, clinic_key, device_key) = (doc.head, doc.clinic_key, device.public().thumbprint());
         let bytes = write(&doc, &device, known.plan.reply_secret());
         let sealed = seal(&bytes, &ground.signers.reports_to).ok_or(BedsideError::NotSealed)?;
         self.store_mut().write(|w| w.report(now.at, doc.head))?;
         let events = leaving(&ground.events, wishes);
         let has_words = |event: &&Event| without_words(event).is_some();
+        let fhir = FhirReport {
+            periods: &ground.periods,
+            events: &events,
+            measures: &measures,
+            library: self.library(),
+            asks: wishes.asks.as_deref(),
+            withheld: kept_back(&ground.events, wishes),
+            device: device_key,
+            clinic_key,
+            head,
+            issued_at: now.at,
+            offset_s: self.device().offset_s(now.at),
+        };
+        let fhir = document(&fhir, words).ok_or(BedsideError::NoPlan)?;
         let pdf = self.printed(&ground, &events, &measures, wishes, words, now)?;
         let words = events.iter().filter(has_words).count();
-        Ok(HandBack { table: table(&events, true), measures, sealed, pdf, words })
+        Ok(HandBack { table: table(&events, true), measures, sealed, pdf, fhir, words })
     }
 
     /// The report as it is printed at home: nobody has checked it yet.
@@ -83,14 +101,13 @@ impl Bedside {
         words: &Words,
         now: &Now,
     ) -> Result<Vec<u8>, BedsideError> {
-        let kept_back = |event: &&Event| wishes.without_words && without_words(event).is_some();
         let printed = PrintedReport {
             periods: &ground.periods,
             events,
             measures,
             library: self.library(),
             asks: wishes.asks.as_deref(),
-            withheld: ground.events.iter().filter(kept_back).count(),
+            withheld: kept_back(&ground.events, wishes),
             checked: &[],
             at: now.at,
             day: date_in(self.device(), now.at),
@@ -183,6 +200,12 @@ impl Bedside {
         self.store_mut().write(|w| w.device_seed(&seed))?;
         Ok(DeviceKey::from_seed(&seed))
     }
+}
+
+/// How many entries the patient keeps back.
+fn kept_back(events: &[Event], wishes: &Wishes) -> usize {
+    let is_kept = |event: &&Event| wishes.without_words && without_words(event).is_some();
+    events.iter().filter(is_kept).count()
 }
 
 /// The record as it leaves: with the patient's words, or without.

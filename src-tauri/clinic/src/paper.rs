@@ -1,4 +1,5 @@
-//! What the clinic prints of a plan file: the sheet for the fridge, and the letter.
+//! What the clinic writes for others to read: the sheet for the fridge, the letter, a report on two pages
+//! or as FHIR.
 
 use chrono::{DateTime, NaiveDate, Utc};
 use sendaluna_core::calendar::date_in;
@@ -9,6 +10,7 @@ use sendaluna_exchange::codes::split;
 use sendaluna_exchange::letter::LetterCode;
 use sendaluna_exchange::receive::Received;
 use sendaluna_exchange::report::ReportFault;
+use sendaluna_fhir::{FhirReport, document};
 use sendaluna_paper::letter::{Letter, letter};
 use sendaluna_paper::report::{PrintedReport, report};
 use sendaluna_paper::sheet::PlanSheet;
@@ -83,6 +85,25 @@ pub fn printed_report(
         day: today(&last.plan, now),
     };
     Ok(report(&printed, words)?)
+}
+
+/// A patient's report as an FHIR R4 document, from what was worked out again.
+pub fn fhir_report(opened: &Opened, words: &Words) -> Result<String, ClinicError> {
+    let doc = &opened.report.doc;
+    let fhir = FhirReport {
+        periods: &opened.periods,
+        events: &opened.report.events,
+        measures: &opened.measures,
+        library: &Library::shipped(),
+        asks: doc.asks.as_deref(),
+        withheld: opened.report.withheld,
+        device: doc.device.thumbprint(),
+        clinic_key: doc.clinic_key,
+        head: doc.head,
+        issued_at: doc.issued_at,
+        offset_s: opened.report.events.last().map_or(0, |event| event.stamp.offset_s),
+    };
+    Ok(document(&fhir, words).ok_or(ReportFault::PlanMissing)?)
 }
 
 fn today(plan: &Plan, now: DateTime<Utc>) -> NaiveDate {

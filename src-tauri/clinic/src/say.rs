@@ -14,7 +14,6 @@ use serde::Serialize;
 use crate::check::CheckReport;
 use crate::error::ClinicError;
 
-mod home_tests;
 mod numbers;
 mod report;
 

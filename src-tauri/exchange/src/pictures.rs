@@ -37,8 +37,7 @@ fn read(picture: &[u8]) -> Option<Vec<String>> {
     let (width, height) = grey.dimensions();
     let source = Luma8LuminanceSource::new(grey.into_raw(), width, height);
     let mut bitmap = BinaryBitmap::new(HybridBinarizer::new(source));
-    let mut hints = DecodeHints::default();
-    hints.TryHarder = Some(true);
+    let hints = DecodeHints { TryHarder: Some(true), ..DecodeHints::default() };
     let found = QrReader.decode_multiple_with_hints(&mut bitmap, &hints).ok()?;
     Some(found.iter().map(|code| code.getText().to_string()).collect())
 }

@@ -73,6 +73,7 @@ struct Data {
     pain: Vec<PainRow>,
     chart: Option<Picture>,
     trend: String,
+    tests: Vec<String>,
     words: Vec<(String, String)>,
     words_notes: Vec<String>,
     checked: Vec<String>,
@@ -109,6 +110,7 @@ impl Page<'_> {
             pain: self.pain_rows(),
             chart: self.chart(pictures),
             trend: self.trend(),
+            tests: measures.tests.iter().map(|test| self.speaker.home_test(test)).collect(),
             words,
             words_notes,
             checked: match printed.checked {
@@ -136,7 +138,9 @@ impl Page<'_> {
     }
 
     fn labels(&self) -> serde_json::Map<String, serde_json::Value> {
-        let label = |id: &&str| (id.trim_start_matches("report-page-").to_string(), self.say(id).into());
+        let label = |id: &&str| {
+            (id.trim_start_matches("report-").trim_start_matches("page-").to_string(), self.say(id).into())
+        };
         LABELS.iter().map(label).collect()
     }
 
@@ -235,6 +239,7 @@ const LABELS: &[&str] = &[
     "report-page-effort",
     "report-page-chart-key",
     "report-page-no-pain",
+    "report-tests",
     "report-page-words",
     "report-page-checked",
     "report-page-definitions",

@@ -19,7 +19,7 @@ mod rest;
 mod weeks;
 
 use exercise::Exercise;
-use rest::{Care, Return, Row};
+use rest::{Care, Return, Row, Test};
 use weeks::{EpisodeWeeks, StageTable};
 
 const TEMPLATE: &str = include_str!("../templates/sheet.typ");
@@ -75,7 +75,7 @@ struct Data {
     exercises: Vec<Exercise>,
     care: Vec<Care>,
     return_dose: Return,
-    tests: Vec<Row>,
+    tests: Vec<Test>,
     tests_helper: String,
 }
 

@@ -15,6 +15,8 @@ use sendaluna_words::{Value, Words};
 
 use crate::Speaker;
 
+mod home_tests;
+
 /// Says what is measured over some plans.
 pub struct ReportSpeaker<'a> {
     /// The words.

@@ -176,6 +176,12 @@ pub(super) enum ReportCommand {
         /// Write the record as a table: CSV (RFC 4180).
         #[arg(long)]
         csv: Option<PathBuf>,
+        /// Write the report as an FHIR R4 document, in JSON.
+        #[arg(long)]
+        fhir: Option<PathBuf>,
+        /// Language of PDF and FHIR: that of the answers if not given.
+        #[arg(long = "in", value_parser = clap::builder::PossibleValuesParser::new(sendaluna_words::LANGUAGES))]
+        language: Option<String>,
     },
 }
 

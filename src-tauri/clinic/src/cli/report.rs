@@ -9,7 +9,7 @@ use serde_json::json;
 use super::args::{Key, ReportCommand};
 use super::{Answer, read_bytes, read_passphrase, read_signers, write};
 use crate::error::ClinicError;
-use crate::paper::printed_report;
+use crate::paper::{fhir_report, printed_report};
 use crate::report::{Ground, open_report};
 use crate::say::ClinicSpeaker;
 use crate::source::read_text;
@@ -21,7 +21,7 @@ pub(super) fn answer(
     command: &ReportCommand,
     now: DateTime<Utc>,
 ) -> Result<Answer, ClinicError> {
-    let ReportCommand::Open { file, key, signers, before, pdf, csv } = command;
+    let ReportCommand::Open { file, key, signers, before, pdf, csv, fhir, language } = command;
     let ground = Ground {
         signers: signers.as_deref().map(read_signers).transpose()?,
         earlier: before.iter().map(|path| read_bytes(path)).collect::<Result<_, _>>()?,
@@ -29,8 +29,14 @@ pub(super) fn answer(
     let sealed = read_bytes(file)?;
     let opened = open_report(&sealed, &report_key(words, key)?, &ground)?;
     let view = speaker.report(&opened);
+    let written = language.as_deref().map(|language| Words::new([language]));
+    let written = written.as_ref().unwrap_or(words);
     if let Some(path) = pdf {
-        write(path, &printed_report(&opened, words, &speaker.checked(&opened), now)?)?;
+        let checked = ClinicSpeaker::new(written).checked(&opened);
+        write(path, &printed_report(&opened, written, &checked, now)?)?;
+    }
+    if let Some(path) = fhir {
+        write(path, fhir_report(&opened, written)?.as_bytes())?;
     }
     if let Some(path) = csv {
         write(path, table(&opened.report.events, true).as_bytes())?;

@@ -88,7 +88,10 @@ impl ClinicSpeaker<'_> {
         lines.push(self.adherence(measures));
         lines.push(self.sets("report-dose", &measures.overall.dose));
         lines.extend(self.pain(measures));
-        lines.extend(self.home_tests(measures));
+        if !measures.tests.is_empty() {
+            lines.push(self.words.say("report-tests", &[]));
+            lines.extend(measures.tests.iter().map(|test| format!("  {}", speaker.home_test(test))));
+        }
         lines.extend(worst(measures).map(|item| self.item("report-worst", item, &speaker)));
         if let Some(asks) = &doc.asks {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));

@@ -148,7 +148,7 @@ impl Page<'_> {
         let part = |item: &&ItemMeasure| item.all.done() / f64::from(item.all.prescribed);
         let worst = due.min_by(|a, b| part(a).total_cmp(&part(b))).filter(|item| part(item) < 1.0);
         let Some(worst) = worst else { return self.say("report-page-worst-none") };
-        let reasons = self.left(worst);
+        let reasons = self.speaker.left_out(worst);
         let reasons = if reasons.is_empty() {
             String::new()
         } else {
@@ -160,15 +160,6 @@ impl Page<'_> {
             ("reasons", reasons.into()),
         ];
         self.words.say("report-page-worst-of", &args)
-    }
-
-    /// "it hurt (3), no time (1)"
-    pub(super) fn left(&self, item: &ItemMeasure) -> String {
-        let said = |left: &sendaluna_core::measure::Left| {
-            let args = [("reason", self.speaker.left(left.reason).into()), ("n", left.times.into())];
-            self.words.say("report-page-left-times", &args)
-        };
-        item.left.iter().map(said).collect::<Vec<_>>().join(", ")
     }
 
     fn pain(&self) -> Vec<String> {

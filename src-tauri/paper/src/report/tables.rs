@@ -106,20 +106,9 @@ impl Page<'_> {
         let row = |item: &ItemMeasure| ExerciseRow {
             name: self.speaker.name(&item.item),
             dose: self.dose(&item.all),
-            also: self.also(item),
+            also: said_or_dash(&self.speaker.also(item)),
         };
         self.printed.measures.items.iter().map(row).collect()
-    }
-
-    fn also(&self, item: &ItemMeasure) -> String {
-        let left = self.left(item);
-        let left =
-            (!left.is_empty()).then(|| self.words.say("report-page-left", &[("reasons", left.into())]));
-        let times = |id: &str, n: u32| (n > 0).then(|| self.words.say(id, &[("n", n.into())]));
-        let easier = times("report-page-easier", item.easier);
-        let against = times("report-page-against", item.against_gate);
-        let said: Vec<String> = [left, easier, against].into_iter().flatten().collect();
-        if said.is_empty() { "–".to_string() } else { said.join(" ") }
     }
 
     pub(super) fn pain_rows(&self) -> Vec<PainRow> {
@@ -146,4 +135,8 @@ impl Page<'_> {
         let weeks: &[WeekMeasure] = &self.printed.measures.weeks;
         Some((weeks.first()?.week, weeks.last()?.week))
     }
+}
+
+fn said_or_dash(said: &[String]) -> String {
+    if said.is_empty() { "–".to_string() } else { said.join(" ") }
 }

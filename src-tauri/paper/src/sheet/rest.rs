@@ -1,7 +1,7 @@
 //! Rules, pain, care, breaks, tests at home, cautions.
 
 use sendaluna_core::facts::OperatedSide;
-use sendaluna_core::gate::{GateDay, Standstill, day_rules};
+use sendaluna_core::gate::{Gate, GateDay, Standstill, day_rules};
 use sendaluna_core::plan::doc::{CareItem, HomeTest, SharpPain, TestKind};
 use sendaluna_words::Value;
 use serde::Serialize;
@@ -21,6 +21,17 @@ pub(super) struct Care {
     pub text: String,
     pub times: String,
     pub weeks: String,
+}
+
+/// A test at home.
+#[derive(Debug, Serialize)]
+pub(super) struct Test {
+    pub name: String,
+    pub when: String,
+    /// What to do, sentence by sentence.
+    pub how: Vec<String>,
+    /// It may not be done before this, as far as it is known today.
+    pub not_yet: Option<String>,
 }
 
 /// After a break.
@@ -151,16 +162,49 @@ impl Page<'_> {
         }
     }
 
-    pub(super) fn tests(&self) -> Vec<Row> {
+    pub(super) fn tests(&self) -> Vec<Test> {
+        let printed = self.printed;
         let said = |test: &HomeTest| {
-            let what = match test.test {
-                TestKind::ChairStand => "sheet-test-chair-stand",
-                TestKind::TimedUpAndGo => "sheet-test-timed-up-and-go",
-                TestKind::FourStageBalance => "sheet-test-four-stage-balance",
+            let (name, how) = match test.test {
+                TestKind::ChairStand => ("test-chair-stand", CHAIR_STAND),
+                TestKind::TimedUpAndGo => ("test-timed-up-and-go", TIMED_UP_AND_GO),
+                TestKind::FourStageBalance => ("test-four-stage-balance", FOUR_STAGE_BALANCE),
             };
             let args = [("from", test.from_week.into()), ("every", test.every_weeks.into())];
-            Row { what: self.say(what), then: self.speaker.words.say("sheet-test-weeks", &args) }
+            let gate = self.gates().test(test, &self.gate_day());
+            Test {
+                name: self.say(name),
+                when: self.speaker.words.say("sheet-test-weeks", &args),
+                how: how.iter().map(|id| self.say(id)).collect(),
+                not_yet: match gate {
+                    Gate::Open => None,
+                    Gate::NotYet(not_yet) => Some(self.speaker.opens(&not_yet)),
+                },
+            }
         };
-        self.printed.plan.doc().home_tests.iter().map(said).collect()
+        printed.plan.doc().home_tests.iter().map(said).collect()
     }
 }
+
+const CHAIR_STAND: &[&str] = &[
+    "test-chair-stand-place",
+    "test-chair-stand-how",
+    "test-chair-stand-go",
+    "sheet-test-chair-stand-count",
+];
+const TIMED_UP_AND_GO: &[&str] = &[
+    "test-timed-up-and-go-place",
+    "test-timed-up-and-go-how",
+    "test-timed-up-and-go-go",
+    "sheet-test-timed-up-and-go-time",
+];
+const FOUR_STAGE_BALANCE: &[&str] = &[
+    "test-four-stage-balance-place",
+    "test-four-stage-balance-how",
+    "test-four-stage-balance-go",
+    "test-stance-side-by-side",
+    "test-stance-semi-tandem",
+    "test-stance-tandem",
+    "test-stance-one-leg",
+    "sheet-test-four-stage-balance-time",
+];
