@@ -7,7 +7,6 @@ the measures are in memory, the fonts loaded, and all else is made anew. The fir
 """
 
 import json
-import statistics
 import sys
 import time
 from datetime import date
@@ -36,7 +35,7 @@ WEEK_HEAD = "Week,Due,Whole,Part,Stopped\nas told,No\nrecord,Sets done,,Counted,
 ITEM_HEAD = "Exercise,Sets done,Counted,Not\nconfirmed,Remembered,Beyond,As\nneeded,Also"
 PAIN_HEAD = "Week,At rest before,During,After,Next morning,Effort"
 SAID = (ROOT / "locales" / "en" / "report.ftl").read_text(encoding="utf-8")
-DEFINITIONS = [of.split(" = ")[1] for of in SAID.splitlines() if of.startswith(("report-page-def", "report-caution"))]
+DEFINITIONS = [of.split(" = ")[1] for of in SAID.splitlines() if of.startswith(("report-page-def-", "report-caution"))]
 # The look of both: tag; size, leading, space above and below in points; face.
 LOOK = {
     "title": ("h1", 15.75, 19, 0, 3, "Bold"),
@@ -91,14 +90,12 @@ def levels(of: Json | None) -> str:
     return f"{of['median']:g}" + f" ({of['least']}–{of['most']})" * (of["least"] < of["most"]) if of else "–"
 
 
-
 def bar(dose: Json) -> Block:
     """Counted is filled, not confirmed is grey, remembered is hollow."""
     ends = pairwise(accumulate((47 * dose[how] / (dose["prescribed"] or 1) for how in HOW[:3]), initial=0.5))
     boxes = zip([(0.5, 47.5), *ends], (PAPER, INK, EDGE, PAPER), strict=True)
     paths = [([(a, 0.5), (b, 0.5), (b, 6.5), (a, 6.5)], INK, 0.4, fill) for (a, b), fill in boxes]
     return "picture", (48, 7, part(dose), paths)
-
 
 
 def chart(weeks: list[Json]) -> Block:
@@ -117,7 +114,7 @@ def chart(weeks: list[Json]) -> Block:
     return "picture", (520, 90, f"Pain at rest by week, 0 to 10: {said}", paths)
 
 
-def week_rows(measures: Json) -> list[list[str | Block]]:
+def week_rows(measures: Json) -> list[list[Any]]:
     """The last weeks after one row for those before, and the whole."""
     before, own = measures["weeks"][:-WEEKS], measures["weeks"][-WEEKS:]
     rows = [(str(week["week"]), week["all"]) for week in own] + [("Whole span", measures["overall"])]
@@ -131,16 +128,16 @@ def week_rows(measures: Json) -> list[list[str | Block]]:
 
 
 def report(measures: Json) -> list[Block]:
-    """What both set."""
-    weeks, through = measures["feeling"]["weeks"], day(measures["through"])
-    flags = [(of["group"], f"{day(of['day'])}: {' '.join(map(str, of['rule'].values()))}") for of in measures["flags"]]
+    """What both set. A table is its columns in mm, those that begin at the start, and rows below their head."""
+    weeks, change, through = measures["feeling"]["weeks"], measures["feeling"]["change"], day(measures["through"])
+    flags = [(a["group"], f"{day(a['day'])}: {' '.join(map(str, a['rule'].values()))}") for a in measures["flags"]]
     rest, morning = (levels(next((w[at] for w in weeks[::-1] if w[at]), None)) for at in ("before", "next_morning"))
     least = max(measures["items"], key=lambda item: item["all"]["prescribed"] - item["all"]["counted"])
     strip = {
         "Ring today": [flag for group, flag in flags if group == "ring-today"][-FLAGS:],
         "The patient asks": ["May I drive again? And may I kneel in the garden?"],
         "Last seven days": [", ".join(f"{day(of['day'])[:3]} {of['mark']}" for of in measures["days"][-7:])],
-        "Pain": [f"At rest, last answers: {rest}", f"Next morning: {morning}", f"Change: {measures['feeling']['change']}"],
+        "Pain": [f"At rest, last answers: {rest}", f"Next morning: {morning}", f"Change: {change}"],
         "Least done": [f"{least['item']}: {part(least['all'])}."],
         "Talk about": [flag for group, flag in flags if group == "talk-about"][-FLAGS:],
         "Not yet": ["5 exercises are held back.", f"Next to open: Straight leg lift, {through}."],
@@ -243,7 +240,7 @@ def main() -> None:
             began = time.perf_counter()
             pdf, pages = make(measures)
             took.append(1000 * (time.perf_counter() - began))
-        print(f"{module.__name__} {module.__version__}: {statistics.median(took[1:]):.0f} ms a report, {pages} pages")
+        print(f"{module.__name__} {module.__version__}: {sorted(took[1:])[RUNS // 2]:.0f} ms a report, {pages} pages")
         file.with_name(f"{module.__name__}.pdf").write_bytes(pdf)
 
 

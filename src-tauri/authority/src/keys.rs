@@ -122,6 +122,11 @@ impl ReportKey {
         Self(age::x25519::Identity::generate())
     }
 
+    /// From an identity in age's own form: `AGE-SECRET-KEY-1…`.
+    pub fn from_identity(identity: &str) -> Result<Self, KeyError> {
+        identity.parse().map(Self).map_err(|_| KeyError::NotAKeyFile)
+    }
+
     /// The recipient that reports are sealed to: `age1…`.
     pub fn recipient(&self) -> String {
         self.0.to_public().to_string()
@@ -135,7 +140,7 @@ impl ReportKey {
     /// Opens a sealed key.
     pub fn open(file: &str, passphrase: &str) -> Result<Self, KeyError> {
         let secret = open(&Purpose::Reports, file, passphrase)?;
-        secret.parse().map(Self).map_err(|_| KeyError::NotAKeyFile)
+        Self::from_identity(&secret)
     }
 
     /// Opens what was sealed to it; `None` if it was sealed to another key, or is damaged.
