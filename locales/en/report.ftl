@@ -9,6 +9,7 @@ hand-back-words = { $n ->
 }
 hand-back-only-clinic = Nothing was sent. Hand the sealed file to your clinic at your visit. Nobody at the clinic sees it before. If something is wrong now, ring them.
 
+hand-back-day = On { $from }.
 hand-back-span = From { $from } to { $through }.
 hand-back-entries = { $n ->
     [one] 1 entry
@@ -21,6 +22,7 @@ hand-back-choose = Where to save it for the clinic
 
 break-written = A break from { $from } through { $through } is written down. What is not allowed yet does not open earlier for it.
 
+report-title-day = { $called }, { $from }
 report-title = { $called }, { $from } to { $through }
 report-vouched-for = Checked: signature, record and every figure hold.
 report-not-vouched-for = Not to be trusted as it is:

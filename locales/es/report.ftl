@@ -9,6 +9,7 @@ hand-back-words = { $n ->
 }
 hand-back-only-clinic = No se ha enviado nada. Entregue el archivo cerrado a su clínica en su visita. Antes no lo ve nadie en la clínica. Si algo va mal ahora, llámeles.
 
+hand-back-day = El { $from }.
 hand-back-span = Del { $from } al { $through }.
 hand-back-entries = { $n ->
     [one] 1 anotación
@@ -21,6 +22,7 @@ hand-back-choose = Dónde guardarlo para la clínica
 
 break-written = Queda anotada una pausa del { $from } al { $through }. Lo que todavía no está permitido no se abre antes por eso.
 
+report-title-day = { $called }, { $from }
 report-title = { $called }, del { $from } al { $through }
 report-vouched-for = Comprobado: la firma, el registro y todas las cifras son correctos.
 report-not-vouched-for = No es de fiar tal como está:

@@ -73,7 +73,7 @@ fn the_types_are_current() {
         declared::<past::PastDayView>,
         declared::<past::PastSessionView>,
         declared::<past::PastMark>,
-        declared::<past::PainPointView>,
+        declared::<past::LevelPointView>,
         declared::<hand_back::HandBackView>,
         declared::<hand_back::OwnWordsView>,
         declared::<hand_back::HandBackAsked>,

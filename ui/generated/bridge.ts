@@ -916,7 +916,11 @@ weeks: Array<PastWeekView>,
 /**
  * Pain, oldest first.
  */
-pain: Array<PainPointView>, 
+pain: Array<LevelPointView>, 
+/**
+ * Effort, oldest first.
+ */
+effort: Array<LevelPointView>, 
 /**
  * All of it in a sentence.
  */
@@ -979,15 +983,15 @@ said: string, };
 export type PastMark = "whole" | "part";
 
 /**
- * An answer about pain.
+ * An answer of 0 to 10, about pain or effort.
  */
-export type PainPointView = { 
+export type LevelPointView = { 
 /**
  * The date, as people say it.
  */
 day_said: string, 
 /**
- * When: before, during or after a session.
+ * When: before, during or after a session, or the next morning.
  */
 moment_said: string, 
 /**

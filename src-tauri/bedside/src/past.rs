@@ -6,7 +6,7 @@ use sendaluna_core::record::{Ending, Moment, SessionRecord};
 use crate::clock::Now;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
-use crate::view::past::{PainPointView, PastDayView, PastMark, PastSessionView, PastView, PastWeekView};
+use crate::view::past::{LevelPointView, PastDayView, PastMark, PastSessionView, PastView, PastWeekView};
 use sendaluna_say::Speaker;
 
 impl Bedside {
@@ -42,9 +42,18 @@ impl Past<'_> {
                 Moment::NextMorning => "past-pain-next-morning",
             };
             let (day_said, moment_said) = (words.day(*day), words.say(moment, &[]));
-            Some(PainPointView { day_said, moment_said, level: pain.level? })
+            Some(LevelPointView { day_said, moment_said, level: pain.level? })
         });
-        PastView { weeks, pain: pain.collect(), said: words.say("past-sessions", &[("n", sessions.into())]) }
+        let effort = self.known.state.sessions.iter().filter_map(|session| {
+            let (day_said, moment_said) = (words.day(session.day), words.say("past-pain-after", &[]));
+            Some(LevelPointView { day_said, moment_said, level: session.effort? })
+        });
+        PastView {
+            weeks,
+            pain: pain.collect(),
+            effort: effort.collect(),
+            said: words.say("past-sessions", &[("n", sessions.into())]),
+        }
     }
 
     /// Weeks of seven days: counted from day 0 of the first episode that has one and holds the first

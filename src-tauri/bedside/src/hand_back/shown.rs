@@ -20,7 +20,10 @@ impl Bedside {
         let days =
             [("from", words.day(measures.from).into()), ("through", words.day(measures.through).into())];
         Ok(HandBackView {
-            days_said: words.say("hand-back-span", &days),
+            days_said: words.say(
+                if measures.from == measures.through { "hand-back-day" } else { "hand-back-span" },
+                &days,
+            ),
             figures: figures(words, &measures),
             exercises: self.exercises(words, &known, &measures),
             words: ground.events.iter().filter_map(|event| own_words(words, event)).collect(),

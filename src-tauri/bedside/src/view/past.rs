@@ -9,7 +9,9 @@ pub struct PastView {
     /// Weeks, newest first.
     pub weeks: Vec<PastWeekView>,
     /// Pain, oldest first.
-    pub pain: Vec<PainPointView>,
+    pub pain: Vec<LevelPointView>,
+    /// Effort, oldest first.
+    pub effort: Vec<LevelPointView>,
     /// All of it in a sentence.
     pub said: String,
 }
@@ -61,13 +63,13 @@ pub enum PastMark {
     Part,
 }
 
-/// An answer about pain.
+/// An answer of 0 to 10, about pain or effort.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct PainPointView {
+pub struct LevelPointView {
     /// The date, as people say it.
     pub day_said: String,
-    /// When: before, during or after a session.
+    /// When: before, during or after a session, or the next morning.
     pub moment_said: String,
     /// 0 to 10.
     pub level: u8,

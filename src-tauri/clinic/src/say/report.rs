@@ -71,7 +71,7 @@ impl ClinicSpeaker<'_> {
         let vouched = if opened.is_vouched_for() { "report-vouched-for" } else { "report-not-vouched-for" };
         let mut lines = vec![
             self.words.say(
-                "report-title",
+                if doc.from == doc.through { "report-title-day" } else { "report-title" },
                 &[
                     ("called", called.into()),
                     ("from", self.words.day_and_year(doc.from).into()),
