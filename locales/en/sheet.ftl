@@ -117,6 +117,7 @@ sheet-breath = Breathe in while you count { $in }. Breathe out while you count {
 sheet-graded = Step by step
 sheet-graded-step = Step { $n } of { $of }: { $dose }
 sheet-graded-start = You begin with step { $n }.
+sheet-graded-now = Today you are at step { $step } of { $steps }.
 sheet-graded-up = One step up after { $sessions } whole sessions in a row, if pain was { $pain } at most. Only if you want to, and not after a break.
 sheet-graded-up-effort = One step up after { $sessions } whole sessions in a row, if pain was { $pain } at most and effort { $effort } at most. Only if you want to, and not after a break.
 sheet-graded-down = One step down at once if pain goes over { $pain }.

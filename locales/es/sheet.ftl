@@ -117,6 +117,7 @@ sheet-breath = Tome aire mientras cuenta { $in }. Eche el aire mientras cuenta {
 sheet-graded = Paso a paso
 sheet-graded-step = Paso { $n } de { $of }: { $dose }
 sheet-graded-start = Empieza con el paso { $n }.
+sheet-graded-now = Hoy está en el paso { $step } de { $steps }.
 sheet-graded-up = Un paso más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } como mucho. Solo si quiere, y no después de una pausa.
 sheet-graded-up-effort = Un paso más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } y el esfuerzo { $effort } como mucho. Solo si quiere, y no después de una pausa.
 sheet-graded-down = Un paso menos enseguida si el dolor pasa de { $pain }.

@@ -19,6 +19,7 @@ impl Bedside {
             day: known.today(now.at).gate_day,
             set_back: known.state.set_back_since(known.standing.set_backs_released_until),
             tightened: &known.state.tightened,
+            history: Some(&known.state.history),
             at: now.at,
         };
         Ok(plan_sheet(&printed, words, Paper { large })?)

@@ -37,6 +37,7 @@ pub fn plan_sheet(
         day: today(&received.plan, now),
         set_back: None,
         tightened: &[],
+        history: None,
         at: now,
     };
     Ok(sheet::plan_sheet(&printed, words, Paper { large })?)

@@ -1,6 +1,7 @@
 //! The plan on paper, for the fridge: everything that the window shows, for somebody who has paper alone.
 
 use chrono::{DateTime, NaiveDate, Utc};
+use sendaluna_core::calendar::History;
 use sendaluna_core::gate::Tightened;
 use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
@@ -39,6 +40,8 @@ pub struct PlanSheet<'a> {
     pub set_back: Option<NaiveDate>,
     /// What the patient was told to stop.
     pub tightened: &'a [Tightened],
+    /// What was done so far, where the plan is at home: a dose that moves is printed as it stands.
+    pub history: Option<&'a History>,
     /// When it is printed.
     pub at: DateTime<Utc>,
 }

@@ -8,7 +8,6 @@ use sendaluna_words::Value;
 use serde::Serialize;
 
 use super::Page;
-use super::weeks::first_dose;
 use crate::picture::{Drawn, Picture, Pictures};
 
 /// An exercise.
@@ -63,7 +62,7 @@ impl Page<'_> {
                 not_yet.reasons.iter().map(|reason| speaker.reason(reason)).collect(),
             ),
         };
-        let dose = first_dose(item);
+        let dose = &self.dose(item);
         Exercise {
             n: self.number(&item.id),
             name: speaker.name(library, plan, &item.movement),
@@ -85,13 +84,25 @@ impl Page<'_> {
             needs: self.needs(item),
             words: self.words(item),
             graded_title: (item.graded.is_some() || item.ramp.is_some()).then(|| self.say("sheet-graded")),
-            graded: match (&item.graded, &item.ramp) {
-                (Some(graded), _) => speaker.graded(graded),
-                (None, Some(ramp)) => vec![speaker.ramp(ramp)],
-                (None, None) => Vec::new(),
-            },
+            graded: self.graded(item),
             easier: self.easier(item, pictures),
         }
+    }
+
+    /// A dose that moves, step by step, and where it stands if that is known.
+    fn graded(&self, item: &Item) -> Vec<String> {
+        let mut said = match (&item.graded, &item.ramp) {
+            (Some(graded), _) => self.speaker.graded(graded),
+            (None, Some(ramp)) => vec![self.speaker.ramp(ramp)],
+            (None, None) => return Vec::new(),
+        };
+        let stand = self.stand(item).filter(|_| self.printed.history.is_some());
+        said.extend(stand.map(|stand| {
+            let at = stand.step_of();
+            let args = [("step", at.step.into()), ("steps", at.of.into())];
+            self.speaker.words.say("sheet-graded-now", &args)
+        }));
+        said
     }
 
     fn needs(&self, item: &Item) -> Vec<String> {

@@ -1,10 +1,11 @@
 //! Which weeks, and what to do in each.
 
 use chrono::NaiveDate;
-use sendaluna_core::calendar::{week_of, week_span};
+use sendaluna_core::calendar::{History, week_of, week_span};
 use sendaluna_core::gate::{Gate, Gates};
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::plan::doc::{Dose, Episode, Item, Round, Stage, StageItem};
+use sendaluna_core::steps::Stand;
 use serde::Serialize;
 
 use super::{Page, PlanSheet};
@@ -102,6 +103,18 @@ impl Page<'_> {
         }
     }
 
+    /// Where an item whose dose moves stands; at its start, where nothing was done yet.
+    pub(super) fn stand(&self, item: &Item) -> Option<Stand> {
+        let fresh = History::default();
+        let history = self.printed.history.unwrap_or(&fresh);
+        Stand::of(self.printed.plan, item, history, self.printed.day)
+    }
+
+    /// The dose of an item where no stage has one of its own.
+    pub(super) fn dose(&self, item: &Item) -> Dose {
+        self.stand(item).map_or_else(|| item.dose.clone(), |stand| stand.dose().clone())
+    }
+
     fn opens(&self, item: &Item) -> Option<NaiveDate> {
         match self.gate(item, &item.dose) {
             Gate::Open => None,
@@ -156,7 +169,8 @@ impl Page<'_> {
         entries.sort_by_key(|(_, item)| item.order);
         let rows = entries.into_iter().map(|(entry, item)| {
             let round = stage.rounds.iter().find(|round| round.items.contains(&item.id));
-            self.row(item, &of_stage(entry, item), entry.when.as_ref(), round)
+            let dose = entry.dose.clone().unwrap_or_else(|| self.dose(item));
+            self.row(item, &dose, entry.when.as_ref(), round)
         });
         StageTable {
             name: self.speaker.text(&stage.name),
@@ -216,15 +230,4 @@ impl Page<'_> {
         items.sort_by_key(|item| item.order);
         items
     }
-}
-
-/// The dose that an item begins with: the first of a graded one, else its own.
-pub(super) fn first_dose(item: &Item) -> &Dose {
-    let graded = item.graded.as_ref().and_then(|g| g.doses.get(usize::from(g.start).checked_sub(1)?));
-    graded.unwrap_or(&item.dose)
-}
-
-/// The dose of an item in a stage: the stage's, else where a graded dose begins, else the item's.
-fn of_stage(entry: &StageItem, item: &Item) -> Dose {
-    entry.dose.as_ref().unwrap_or(first_dose(item)).clone()
 }
