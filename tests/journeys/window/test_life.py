@@ -24,6 +24,17 @@ def test_it_goes_on_while_the_window_is_hidden(open_window: Open, patient: Home)
     window.reads("ended-whole")
 
 
+def test_it_ends_when_its_window_is_closed_by_hand(open_window: Open, patient: Home) -> None:
+    """A session under way is no reason to stay; what was done of it is kept."""
+    window = open_window(patient)
+    begin(window, "slide")
+    ready(window, SLIDE)
+    tally_is(window, 1, 4)
+    window.close_by_hand()
+    window.wait_beside(lambda: not window.processes(), "the end of the program")
+    assert patient.ask("due")["can_go_on"]
+
+
 def test_a_flat_battery_costs_the_round_under_way(open_window: Open, patient: Home) -> None:
     """After a kill, today's session goes on from the last finished round."""
     window = open_window(patient)

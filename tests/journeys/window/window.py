@@ -21,6 +21,9 @@ from selenium.webdriver.common.options import BaseOptions
 from selenium.webdriver.remote.client_config import ClientConfig
 from selenium.webdriver.support.ui import WebDriverWait
 from urllib3.exceptions import HTTPError
+from Xlib import X
+from Xlib.display import Display
+from Xlib.protocol.event import ClientMessage
 
 from words import say
 from world import BIN_DIR, ROOT, ZONE, Home
@@ -157,6 +160,17 @@ class Window:
             if words[0] == str(PROGRAM) and str(self.data.folder) in words and not dead:
                 found.append(int(folder.name))
         return found
+
+    def close_by_hand(self) -> None:
+        """Asks the window to close as a window manager does: WM_DELETE_WINDOW (ICCCM, 4.2.8.1)."""
+        screen = Display(self.env["DISPLAY"])
+        protocols, delete = (screen.intern_atom(name) for name in ("WM_PROTOCOLS", "WM_DELETE_WINDOW"))
+        for number in self.x_windows():
+            window = screen.create_resource_object("window", int(number))
+            data = (32, [delete, X.CurrentTime, 0, 0, 0])
+            window.send_event(ClientMessage(window=window, client_type=protocols, data=data))
+        screen.flush()
+        screen.close()
 
     def kill(self) -> None:
         """The battery is flat: the program ends without a word."""
@@ -362,3 +376,4 @@ def until(
         return wait.until(lambda _: right())
     except WebDriverException as error:
         raise AssertionError(f"waited for {what}; there was {seen()}") from error
+
