@@ -151,12 +151,27 @@ def check_demo(tally: Tally, name: str, days_ago: int, side: str, folder: Path) 
         run("sendaluna", "hand-back", "--out", folder / lang, "--ask", "Why? <b>&", *patient)
         validate(tally, f"{name} report-{lang}", folder / lang / "report.pdf")
         tally.check(f"{name}: the question", "Why?<b>&" in text(folder / lang / "report.pdf"))
+    check_again(tally, name, folder)
     home = folder / "home.pdf"
     run("sendaluna", "sheet", "--out", home, "--lang", "en", "--data", folder / "home", "--key-in-file")
     at_home, stands = re.subn(r"–Todayyouareatstep\d+of\d+\.", "", text(home))
     tally.same(f"{name}: the same sheet at home", at_home, text(folder / "sheet-en.pdf"))
     tally.check(f"{name}: and where doses stand", stands > 0, at_home[:80])
     check_letter(tally, folder / "letter-en.pdf", plan, code, folder)
+
+
+def check_again(tally: Tally, name: str, folder: Path) -> None:
+    """From the sealed file alone the clinic prints the very pages of the patient, but for what it checked."""
+    again = folder / "again.pdf"
+    given = ("--key", "reports.key", "--signers", "signers.jws", "--pdf", again, "--in", "en")
+    clinic_does("report", "open", folder / "en" / "report.sealed", *given, folder=folder)
+    validate(tally, f"{name} again", again)
+    home, there = (
+        re.sub(r"Whatwaschecked.*?Whatthefiguresmean", "", text(file))
+        for file in (folder / "en" / "report.pdf", again)
+    )
+    tally.same(f"{name}: every figure of the patient's pages, from the sealed file", there, home)
+    tally.check(f"{name}: it says that it was checked", "everyfigurehold" in text(again))
 
 
 def main() -> None:
