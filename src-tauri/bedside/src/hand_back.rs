@@ -56,13 +56,13 @@ pub struct HandBack {
 impl Bedside {
     /// The measures of a span, from the day of the first plan to today unless said otherwise.
     pub fn measures(&self, from: Option<NaiveDate>, now: &Now) -> Result<Measures, BedsideError> {
-        let known = self.known()?;
-        self.measured(&known, &self.ground()?, from, now)
+        let (known, ground) = self.known_ground()?;
+        self.measured(&known, &ground, from, now)
     }
 
     /// Makes everything that goes back to the clinic, and notes where the record stood.
     pub fn hand_back(&mut self, wishes: &Wishes, words: &Words, now: &Now) -> Result<HandBack, BedsideError> {
-        let (known, ground) = (self.known()?, self.ground()?);
+        let (known, ground) = self.known_ground()?;
         let measures = self.measured(&known, &ground, wishes.from, now)?;
         let device = self.device_key()?;
         let doc = self.document(&known, &ground, &measures, wishes, &device, now)?;
@@ -115,7 +115,14 @@ impl Bedside {
         Ok(report(&printed, words)?)
     }
 
-    pub(crate) fn ground(&self) -> Result<Ground, BedsideError> {
+    /// What is known and what a report rests on, from one reading of the record.
+    pub(crate) fn known_ground(&self) -> Result<(Known, Ground), BedsideError> {
+        let ground = self.ground()?;
+        let known = self.known_of(&ground.events)?.ok_or(BedsideError::NoPlan)?;
+        Ok((known, ground))
+    }
+
+    fn ground(&self) -> Result<Ground, BedsideError> {
         let signers = self.store().signers()?.ok_or(BedsideError::NoPlan)?;
         let list = SignersDoc::read(&signers.part)?;
         let rows = self.store().statements()?.into_iter().map(|row| (row.accepted, row.part));

@@ -10,7 +10,7 @@ use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Item;
 use sendaluna_core::precaution::{Accepted, Standing};
-use sendaluna_core::record::{Body, By, State};
+use sendaluna_core::record::{Body, By, Event, State};
 use sendaluna_exchange::receive::{Held, HeldPlan};
 use sendaluna_exchange::signers::SignersDoc;
 use sendaluna_store::{KeyPort, Store};
@@ -50,13 +50,18 @@ impl Bedside {
     }
 
     pub(crate) fn known_if_any(&self) -> Result<Option<Known>, BedsideError> {
+        self.known_of(&self.store.events()?)
+    }
+
+    /// The same, where the record was read already.
+    pub(crate) fn known_of(&self, events: &[Event]) -> Result<Option<Known>, BedsideError> {
         let plans = self.store.plans()?;
         let Some(row) = plans.last() else { return Ok(None) };
         let statements = self.judged()?;
         Ok(Some(Known {
             plan: row.plan.clone(),
             standing: Standing::of(&statements),
-            state: State::of(&self.store.events()?),
+            state: State::of(events),
             settings: Settings::read(&self.store)?,
             clinic_zone: clinic_zone(&row.plan),
             device: self.device.clone(),

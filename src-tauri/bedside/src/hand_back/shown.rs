@@ -15,7 +15,7 @@ use sendaluna_say::Speaker;
 impl Bedside {
     /// What the clinic will be able to read.
     pub fn to_hand_back(&self, words: &Words, now: &Now) -> Result<HandBackView, BedsideError> {
-        let (known, ground) = (self.known()?, self.ground()?);
+        let (known, ground) = self.known_ground()?;
         let measures = self.measured(&known, &ground, None, now)?;
         let days =
             [("from", words.day(measures.from).into()), ("through", words.day(measures.through).into())];
