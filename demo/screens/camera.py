@@ -24,7 +24,7 @@ PAGES = (
     "signs", "signs-chosen", "pain", "coming",
     "ready", "moving", "paused", "resting", "fewer",
     "hurts-level", "hurts-kind", "hurts-place", "answer",
-    "effort", "after-pain", "words", "ended", "day-after", "one-tap", "past", "past-week",
+    "effort", "after-pain", "words", "ended", "day-after", "one-tap", "past", "past-week", "hand-back",
     "stop-ring-today", "stop-spoken", "stop-emergency",
     "knee-plan", "knee-day", "knee-weeks", "knee-item", "knee-not-yet", "knee-waiting", "knee-moving",
     "problem",
