@@ -10,4 +10,4 @@ hand-words-go = Let my own words go along
 hand-record = Your whole record
 hand-ask = What I want to ask my clinic
 hand-save = Save for the clinic
-hand-sealed = Only your clinic can open the sealed file. The table beside it is for you: anybody can read it.
+hand-sealed = Only your clinic can open the sealed file. The pages, the table and the document beside it are open: anybody can read them.

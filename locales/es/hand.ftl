@@ -10,4 +10,4 @@ hand-words-go = Que vayan también mis palabras
 hand-record = Todo su registro
 hand-ask = Lo que quiero preguntar a mi clínica
 hand-save = Guardar para la clínica
-hand-sealed = Solo su clínica puede abrir el archivo cerrado. La tabla de al lado es para usted: puede leerla cualquiera.
+hand-sealed = Solo su clínica puede abrir el archivo sellado. Las páginas, la tabla y el documento de al lado están abiertos: cualquiera puede leerlos.
