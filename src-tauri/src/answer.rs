@@ -17,7 +17,7 @@ use serde_json::json;
 use crate::args::{Cli, Command, Why};
 use crate::clock::DeviceClock;
 use crate::home_test::ByHand;
-use crate::{hand_back, home_test, receive, session, today, window};
+use crate::{hand_back, home_test, receive, session, sheet, today, window};
 
 /// What a command works with.
 pub struct Desk {
@@ -204,7 +204,7 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::HandBack { out, from, without_words, ask } => {
             hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })
         }
-        Command::Sheet { out, large } => hand_back::sheet(desk, &out, large),
+        Command::Sheet { out, large } => sheet::sheet(desk, &out, large),
         Command::Settings { language, awake } => today::settings(desk, language.as_deref(), awake),
     }
 }

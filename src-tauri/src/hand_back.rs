@@ -38,15 +38,6 @@ pub fn hand_back(desk: &Desk, out: &Path, wishes: &Wishes) -> Result<u8, Trouble
     Ok(0)
 }
 
-/// The plan, printed to a file.
-pub fn sheet(desk: &Desk, out: &Path, large: bool) -> Result<u8, Trouble> {
-    let pdf = desk.look()?.sheet(&desk.words, large, &now(desk))?;
-    std::fs::write(out, pdf).map_err(|e| trouble(out, &e))?;
-    let said = desk.say("sheet-written", &[("path", out.display().to_string().into())]);
-    desk.answer(&said, &json!({ "written": out }));
-    Ok(0)
-}
-
 /// Writes every file to a folder; what failed, and where.
 pub fn write_to(folder: &Path, made: &HandBack) -> Result<(), (PathBuf, std::io::Error)> {
     std::fs::create_dir_all(folder).map_err(|e| (folder.to_path_buf(), e))?;
@@ -75,6 +66,7 @@ pub fn said(words: &Words, folder: &Path) -> String {
     said.join("\n")
 }
 
-fn trouble(path: &Path, error: &std::io::Error) -> Trouble {
+/// A file that could not be written.
+pub fn trouble(path: &Path, error: &std::io::Error) -> Trouble {
     Trouble::FileNotWritten { path: path.display().to_string(), what: error.to_string() }
 }

@@ -12,6 +12,7 @@ mod led;
 mod questions;
 mod receive;
 mod session;
+mod sheet;
 mod today;
 mod window;
 

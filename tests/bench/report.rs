@@ -129,15 +129,7 @@ fn live(device: &Device) -> u64 {
 fn lead(writer: &Writer<'_>, start: DateTime<Utc>, day: u64, number: usize) -> Result<u64, StoreError> {
     let session = SessionId::new(format!("s-{day}-{number}")).expect("an id");
     let level = u8::try_from((day * 7 + day / 90) % 5).expect("small");
-    let pain = |moment| Pain {
-        moment,
-        level: Some(level),
-        distress: None,
-        kind: None,
-        place: None,
-        item: None,
-        answer: PainAnswer::GoOn,
-    };
+    let pain = |moment| Pain::of_level(moment, level, PainAnswer::GoOn);
     let items: Vec<ItemId> = MOVEMENTS.iter().map(|id| ItemId::new(*id).expect("an id")).collect();
     let mut bodies = vec![
         Body::SignsAnswered { signs: vec![], gravest: None },

@@ -22,13 +22,12 @@ import page
 import zxingcpp
 from PIL import Image
 
-from kit.programs import ROOT, clinic, clinic_does, receive, run, sign_demo
+from kit.programs import BIN_DIR, ROOT, clinic, clinic_does, receive, run, sign_demo
 from kit.tally import Tally
 
 # What the window shows that is of today alone, or has no place on paper.
 NOT_PRINTED = {"line", "date_said", "said", "times_said", "until_said", "done_said", "set_by_said", "weeks", "care"}
 SIDES = {"hip": "left", "knee": "right"}
-EXAMPLE = ROOT / "target" / "debug" / "examples" / "letter"
 
 
 def validate(tally: Tally, name: str, file: Path) -> None:
@@ -185,7 +184,7 @@ def main() -> None:
         spoilt(tally, Path(place) / "hip" / "letter-en.pdf", Path(place))
         mirrored = Path(place) / "right-to-left.pdf"
         texts = ROOT / "tests" / "outside" / "right-to-left" / "letter.ftl"
-        subprocess.run([EXAMPLE, "ar", texts, mirrored], check=True)
+        subprocess.run([BIN_DIR / "letter", "ar", texts, mirrored], check=True)
         validate(tally, "right to left", mirrored)
     tally.finish()
 

@@ -107,15 +107,7 @@ impl Bedside {
         }
         let known = self.known()?;
         let answer = answer_at_rest(&known.plan.doc().pain, level);
-        let pain = Pain {
-            moment: Moment::Before,
-            level: Some(level),
-            distress: None,
-            kind: None,
-            place: None,
-            item: None,
-            answer,
-        };
+        let pain = Pain::of_level(Moment::Before, level, answer);
         self.record(now, by, Body::PainAnswered { session: None, pain })?;
         Ok(answer)
     }

@@ -387,15 +387,7 @@ impl Guide {
         let session = self.session.clone();
         let mut bodies = Vec::new();
         if let Some(level) = pain {
-            let pain = Pain {
-                moment: Moment::After,
-                level: Some(level),
-                distress: None,
-                kind: None,
-                place: None,
-                item: None,
-                answer: PainAnswer::GoOn,
-            };
+            let pain = Pain::of_level(Moment::After, level, PainAnswer::GoOn);
             bodies.push(Body::PainAnswered { session: Some(session.clone()), pain });
         }
         let known = home.known()?;

@@ -15,6 +15,7 @@ use sendaluna_exchange::signers::SignersDoc;
 use sendaluna_exchange::table::table;
 use sendaluna_fhir::{FhirReport, document};
 use sendaluna_paper::report::{PrintedReport, report};
+use sendaluna_say::report::Reported;
 use sendaluna_store::StoreError;
 use sendaluna_words::Words;
 use zeroize::Zeroizing;
@@ -72,13 +73,16 @@ impl Bedside {
         self.store_mut().write(|w| w.report(now.at, doc.head))?;
         let events = leaving(&ground.events, wishes);
         let has_words = |event: &&Event| without_words(event).is_some();
-        let fhir = FhirReport {
+        let reported = Reported {
             periods: &ground.periods,
             events: &events,
             measures: &measures,
             library: self.library(),
             asks: wishes.asks.as_deref(),
             withheld: kept_back(&ground.events, wishes),
+        };
+        let fhir = FhirReport {
+            reported,
             device: device_key,
             clinic_key,
             head,
@@ -86,33 +90,11 @@ impl Bedside {
             offset_s: self.device().offset_s(now.at),
         };
         let fhir = document(&fhir, words).ok_or(BedsideError::NoPlan)?;
-        let pdf = self.printed(&ground, &events, &measures, wishes, words, now)?;
+        // Nobody has checked it yet.
+        let day = date_in(self.device(), now.at);
+        let pdf = report(&PrintedReport { reported, checked: &[], at: now.at, day }, words)?;
         let words = events.iter().filter(has_words).count();
         Ok(HandBack { table: table(&events, true), measures, sealed, pdf, fhir, words })
-    }
-
-    /// The report as it is printed at home: nobody has checked it yet.
-    fn printed(
-        &self,
-        ground: &Ground,
-        events: &[Event],
-        measures: &Measures,
-        wishes: &Wishes,
-        words: &Words,
-        now: &Now,
-    ) -> Result<Vec<u8>, BedsideError> {
-        let printed = PrintedReport {
-            periods: &ground.periods,
-            events,
-            measures,
-            library: self.library(),
-            asks: wishes.asks.as_deref(),
-            withheld: kept_back(&ground.events, wishes),
-            checked: &[],
-            at: now.at,
-            day: date_in(self.device(), now.at),
-        };
-        Ok(report(&printed, words)?)
     }
 
     /// What is known and what a report rests on, from one reading of the record.

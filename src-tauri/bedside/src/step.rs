@@ -173,15 +173,7 @@ impl Bedside {
         let before = level_before_yesterday(&known.state, day);
         let rose = before.is_some_and(|before| rose_overnight(&known.plan, before, level));
         let changes = if rose { down_next_morning(&known.plan, &known.state, day) } else { Vec::new() };
-        let pain = Pain {
-            moment: Moment::NextMorning,
-            level: Some(level),
-            distress: None,
-            kind: None,
-            place: None,
-            item: None,
-            answer: PainAnswer::GoOn,
-        };
+        let pain = Pain::of_level(Moment::NextMorning, level, PainAnswer::GoOn);
         let mut bodies = vec![(by, Body::PainAnswered { session: None, pain })];
         bodies.extend(changes.iter().cloned().map(|change| (By::Program, change.into())));
         self.record_each(now, bodies)?;

@@ -15,6 +15,7 @@ use sendaluna_paper::letter::{Letter, letter};
 use sendaluna_paper::report::{PrintedReport, report};
 use sendaluna_paper::sheet::PlanSheet;
 use sendaluna_paper::{Paper, sheet};
+use sendaluna_say::report::Reported;
 use sendaluna_words::Words;
 use sendaluna_zones::IanaZone;
 
@@ -73,31 +74,19 @@ pub fn printed_report(
     checked: &[String],
     now: DateTime<Utc>,
 ) -> Result<Vec<u8>, ClinicError> {
+    let library = Library::shipped();
     let last = opened.periods.last().ok_or(ReportFault::PlanMissing)?;
-    let printed = PrintedReport {
-        periods: &opened.periods,
-        events: &opened.report.events,
-        measures: &opened.measures,
-        library: &Library::shipped(),
-        asks: opened.report.doc.asks.as_deref(),
-        withheld: opened.report.withheld,
-        checked,
-        at: now,
-        day: today(&last.plan, now),
-    };
+    let printed =
+        PrintedReport { reported: reported(opened, &library), checked, at: now, day: today(&last.plan, now) };
     Ok(report(&printed, words)?)
 }
 
 /// A patient's report as an FHIR R4 document, from what was worked out again.
 pub fn fhir_report(opened: &Opened, words: &Words) -> Result<String, ClinicError> {
+    let library = Library::shipped();
     let doc = &opened.report.doc;
     let fhir = FhirReport {
-        periods: &opened.periods,
-        events: &opened.report.events,
-        measures: &opened.measures,
-        library: &Library::shipped(),
-        asks: doc.asks.as_deref(),
-        withheld: opened.report.withheld,
+        reported: reported(opened, &library),
         device: doc.device.thumbprint(),
         clinic_key: doc.clinic_key,
         head: doc.head,
@@ -105,6 +94,17 @@ pub fn fhir_report(opened: &Opened, words: &Words) -> Result<String, ClinicError
         offset_s: opened.report.events.last().map_or(0, |event| event.stamp.offset_s),
     };
     Ok(document(&fhir, words).ok_or(ReportFault::PlanMissing)?)
+}
+
+fn reported<'a>(opened: &'a Opened, library: &'a Library) -> Reported<'a> {
+    Reported {
+        periods: &opened.periods,
+        events: &opened.report.events,
+        measures: &opened.measures,
+        library,
+        asks: opened.report.doc.asks.as_deref(),
+        withheld: opened.report.withheld,
+    }
 }
 
 fn today(plan: &Plan, now: DateTime<Utc>) -> NaiveDate {

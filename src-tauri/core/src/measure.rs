@@ -90,6 +90,15 @@ pub struct Measures {
     pub tests: Vec<TestMeasure>,
 }
 
+impl Measures {
+    /// The exercise of which the least part was done; `None` if all was done that was asked.
+    pub fn least_done(&self) -> Option<&ItemMeasure> {
+        let due = self.items.iter().filter(|item| item.all.prescribed > 0);
+        let part = |item: &&ItemMeasure| item.all.done() / f64::from(item.all.prescribed);
+        due.min_by(|a, b| part(a).total_cmp(&part(b))).filter(|item| part(item) < 1.0)
+    }
+}
+
 /// Sets, by how their record came about. Of one item on one day, or added up.
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize)]
 pub struct Portion {

@@ -36,7 +36,7 @@ const DEFINITIONS: [&str; 4] =
 
 impl Writer<'_> {
     pub(crate) fn done(&self) -> Section {
-        let measures = self.report.measures;
+        let measures = self.report.reported.measures;
         let spans = [
             ("days", "fhir-days", &measures.overall),
             ("days-without-breaks", "fhir-days-without-breaks", &measures.without_breaks),
@@ -127,7 +127,7 @@ impl Writer<'_> {
             let also = self.speaker.also(item).join(" ");
             [name, part, counted, unconfirmed, remembered, beyond, needed, also]
         };
-        self.report.measures.items.iter().map(row).collect()
+        self.report.reported.measures.items.iter().map(row).collect()
     }
 }
 

@@ -76,7 +76,7 @@ impl Writer<'_> {
 
     /// The days that are measured.
     pub(crate) fn span(&self) -> Value {
-        let measures = self.report.measures;
+        let measures = self.report.reported.measures;
         json!({ "start": measures.from.to_string(), "end": measures.through.to_string() })
     }
 }

@@ -13,7 +13,7 @@ const GROUPS: [FlagGroup; 3] = [FlagGroup::RingToday, FlagGroup::TalkAbout, Flag
 
 impl Writer<'_> {
     pub(crate) fn flags(&self) -> Section {
-        let flags = &self.report.measures.flags;
+        let flags = &self.report.reported.measures.flags;
         let numbered = (1..).zip(flags);
         Section {
             id: "flags",

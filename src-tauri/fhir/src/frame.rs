@@ -53,7 +53,7 @@ impl Writer<'_> {
     }
 
     fn summary(&self) -> Narrative {
-        let (plan, measures) = (self.plan.doc(), self.report.measures);
+        let (plan, measures) = (self.plan.doc(), self.report.reported.measures);
         let episodes: Vec<String> =
             plan.episodes.iter().map(|episode| self.speaker.episode(episode, measures.through)).collect();
         let day = local(self.report.issued_at, self.report.offset_s).date_naive();
@@ -67,7 +67,7 @@ impl Writer<'_> {
     }
 
     fn title(&self) -> String {
-        let measures = self.report.measures;
+        let measures = self.report.reported.measures;
         let args = [
             ("called", self.plan.head().called.as_str().into()),
             ("from", self.words.day_and_year(measures.from).into()),

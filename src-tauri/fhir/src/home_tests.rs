@@ -17,7 +17,7 @@ const HEADS: [&str; 5] = ["fhir-when", "fhir-test", "fhir-result", "fhir-verdict
 impl Writer<'_> {
     /// `None` if there were none: few plans ask for any.
     pub(crate) fn home_tests(&self) -> Option<Section> {
-        let tests = &self.report.measures.tests;
+        let tests = &self.report.reported.measures.tests;
         let rows: Vec<[String; 5]> = tests.iter().map(|test| self.test_row(test)).collect();
         let entry =
             |test: &TestMeasure| Entry::new(format!("test-{}-{}", test.test, test.day), self.test(test));

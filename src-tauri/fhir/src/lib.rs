@@ -7,11 +7,9 @@
 
 use chrono::{DateTime, Utc};
 use sendaluna_core::digest::Digest;
-use sendaluna_core::library::Library;
-use sendaluna_core::measure::{Measures, Period};
 use sendaluna_core::plan::Plan;
 use sendaluna_core::record::Event;
-use sendaluna_say::report::ReportSpeaker;
+use sendaluna_say::report::{ReportSpeaker, Reported};
 use sendaluna_words::Words;
 
 mod codes;
@@ -32,18 +30,8 @@ use urns::Urns;
 /// What is written.
 #[derive(Debug, Clone, Copy)]
 pub struct FhirReport<'a> {
-    /// Plans in force, the earliest first; without one there is no report.
-    pub periods: &'a [Period],
-    /// The record; words that were kept back are absent.
-    pub events: &'a [Event],
-    /// The measures of it. What lies outside their days is not in the document.
-    pub measures: &'a Measures,
-    /// The movements that ship.
-    pub library: &'a Library,
-    /// What the patient asks.
-    pub asks: Option<&'a str>,
-    /// How many entries the patient kept back.
-    pub withheld: usize,
+    /// What it is made from. What lies outside the days of the measures is not in the document.
+    pub reported: Reported<'a>,
     /// Thumbprint of the device's key (RFC 7638).
     pub device: Digest,
     /// Thumbprint of the clinic's key.
@@ -58,8 +46,8 @@ pub struct FhirReport<'a> {
 
 /// The document, as JSON; `None` without a plan.
 pub fn document(report: &FhirReport<'_>, words: &Words) -> Option<String> {
-    let plan = &report.periods.last()?.plan;
-    let speaker = ReportSpeaker::new(words, report.library, report.periods);
+    let plan = &report.reported.periods.last()?.plan;
+    let speaker = ReportSpeaker::new(words, report.reported.library, report.reported.periods);
     let mut bundle = Writer { report, words, speaker, plan, urns: Urns::of(report, words.lang()) }.bundle();
     strings::clean(&mut bundle);
     bundle.sort_all_objects();
@@ -82,8 +70,8 @@ impl Writer<'_> {
 
     /// Events of the days that are measured.
     fn events(&self) -> impl Iterator<Item = &Event> {
-        let days = self.report.measures.from..=self.report.measures.through;
-        self.report.events.iter().filter(move |event| days.contains(&event.stamp.day()))
+        let days = self.report.reported.measures.from..=self.report.reported.measures.through;
+        self.report.reported.events.iter().filter(move |event| days.contains(&event.stamp.day()))
     }
 }
 

@@ -9,9 +9,10 @@ use crate::xhtml::Narrative;
 impl Writer<'_> {
     /// Words are for people alone: no resource repeats them.
     pub(crate) fn own_words(&self) -> Section {
-        let asks = self.report.asks.map(|asks| self.words.say("report-asks", &[("words", asks.into())]));
+        let asks =
+            self.report.reported.asks.map(|asks| self.words.say("report-asks", &[("words", asks.into())]));
         let rows: Vec<[String; 2]> = self.events().filter_map(|event| self.written(event)).collect();
-        let withheld = Some(self.report.withheld).filter(|n| *n > 0);
+        let withheld = Some(self.report.reported.withheld).filter(|n| *n > 0);
         let withheld = withheld.map(|n| self.words.say("report-page-words-withheld", &[("n", n.into())]));
         let is_empty = asks.is_none() && rows.is_empty() && withheld.is_none();
         let none = is_empty.then(|| self.say("report-page-words-none"));

@@ -11,12 +11,14 @@ use world::{WORDS, World, at};
 
 fn report(world: &World) -> FhirReport<'_> {
     FhirReport {
-        periods: &world.periods,
-        events: &world.events,
-        measures: &world.measures,
-        library: &world.library,
-        asks: Some("May I drive again, & when? <soon>"),
-        withheld: 0,
+        reported: Reported {
+            periods: &world.periods,
+            events: &world.events,
+            measures: &world.measures,
+            library: &world.library,
+            asks: Some("May I drive again, & when? <soon>"),
+            withheld: 0,
+        },
         device: Digest::of(b"the device"),
         clinic_key: Digest::of(b"the clinic"),
         head: world.head(),
@@ -262,7 +264,9 @@ fn nothing_in_it_is_empty_in_any_language() {
 fn a_report_of_nothing_is_whole_too_and_says_so() {
     let world = World::new();
     let measures = Measures { items: vec![], flags: vec![], tests: vec![], ..world.measures.clone() };
-    let nothing = FhirReport { events: &[], measures: &measures, asks: None, withheld: 2, ..report(&world) };
+    let all = report(&world);
+    let reported = Reported { events: &[], measures: &measures, asks: None, withheld: 2, ..all.reported };
+    let nothing = FhirReport { reported, ..all };
     let bundle = written(&nothing, "en");
     assert!(said(&bundle, "words").contains("2 entries were kept back by the patient."));
     assert!(said(&bundle, "feeling").contains("Nobody answered about pain."));
@@ -273,5 +277,7 @@ fn a_report_of_nothing_is_whole_too_and_says_so() {
 #[test]
 fn without_a_plan_there_is_no_document() {
     let world = World::new();
-    assert_eq!(document(&FhirReport { periods: &[], ..report(&world) }, &Words::new(["en"])), None);
+    let all = report(&world);
+    let reported = Reported { periods: &[], ..all.reported };
+    assert_eq!(document(&FhirReport { reported, ..all }, &Words::new(["en"])), None);
 }

@@ -6,7 +6,7 @@ use qrcode::{EcLevel, QrCode};
 use sendaluna_words::{Value, Words};
 use serde::Serialize;
 
-use crate::paper::{Leaf, Paper};
+use crate::leaf::{Leaf, Paper};
 use crate::picture::{Picture, Pictures};
 use crate::press::{NotPrinted, Sheet, pdf};
 

@@ -10,12 +10,12 @@
 //!
 //! Print of at least 12 pt, large print of 17 pt, no italics: UKAAF G003, 2019.
 
+mod leaf;
 pub mod letter;
-pub mod paper;
 mod picture;
 mod press;
 pub mod report;
 pub mod sheet;
 
-pub use paper::Paper;
+pub use leaf::Paper;
 pub use press::NotPrinted;

@@ -1,14 +1,13 @@
 //! The report: two pages, of which the top strip is read in thirty seconds.
 
 use chrono::{DateTime, NaiveDate, Utc};
-use sendaluna_core::library::Library;
-use sendaluna_core::measure::{FlagGroup, Measures, Period};
+use sendaluna_core::measure::FlagGroup;
 use sendaluna_core::record::{Body, Event, State};
-use sendaluna_say::report::ReportSpeaker;
+use sendaluna_say::report::{ReportSpeaker, Reported};
 use sendaluna_words::{Value, Words};
 use serde::Serialize;
 
-use crate::paper::{Leaf, Paper};
+use crate::leaf::{Leaf, Paper};
 use crate::picture::Picture;
 use crate::picture::Pictures;
 use crate::press::{NotPrinted, Sheet, pdf};
@@ -30,18 +29,8 @@ const MOST_FLAGS: usize = 5;
 /// What is printed.
 #[derive(Debug, Clone, Copy)]
 pub struct PrintedReport<'a> {
-    /// Plans in force, the earliest first; without one there is no report.
-    pub periods: &'a [Period],
-    /// The record.
-    pub events: &'a [Event],
-    /// The measures of it.
-    pub measures: &'a Measures,
-    /// The movements that ship.
-    pub library: &'a Library,
-    /// What the patient asks.
-    pub asks: Option<&'a str>,
-    /// How many entries the patient kept back.
-    pub withheld: usize,
+    /// What it is made from.
+    pub reported: Reported<'a>,
     /// What was found when it was checked, in sentences; none if nobody has checked it.
     pub checked: &'a [String],
     /// When it is made.
@@ -53,8 +42,8 @@ pub struct PrintedReport<'a> {
 /// The report, as a PDF.
 pub fn report(printed: &PrintedReport<'_>, words: &Words) -> Result<Vec<u8>, NotPrinted> {
     let mut pictures = Pictures::default();
-    let speaker = ReportSpeaker::new(words, printed.library, printed.periods);
-    let page = Page { printed, words, speaker, state: State::of(printed.events) };
+    let speaker = ReportSpeaker::new(words, printed.reported.library, printed.reported.periods);
+    let page = Page { printed, words, speaker, state: State::of(printed.reported.events) };
     let data = page.data(&mut pictures).ok_or_else(|| NotPrinted("no plan".to_string()))?;
     pdf(&Sheet { template: TEMPLATE, data: &data, pictures: pictures.svg, at: printed.at })
 }
@@ -89,8 +78,8 @@ struct Page<'a> {
 
 impl Page<'_> {
     fn data(&self, pictures: &mut Pictures) -> Option<Data> {
-        let (printed, measures) = (self.printed, self.printed.measures);
-        let period = printed.periods.last()?;
+        let (printed, measures) = (self.printed, self.printed.reported.measures);
+        let period = printed.reported.periods.last()?;
         let head = period.plan.head();
         let day = self.words.day_and_year(printed.day);
         let called: (&str, Value<'_>) = ("called", head.called.as_str().into());
@@ -145,7 +134,7 @@ impl Page<'_> {
     }
 
     fn flags(&self, group: FlagGroup) -> Vec<String> {
-        let these = self.printed.measures.flags.iter().filter(|flag| flag.group == group);
+        let these = self.printed.reported.measures.flags.iter().filter(|flag| flag.group == group);
         let mut said: Vec<String> = these.map(|flag| self.speaker.flag(flag)).collect();
         let earlier = said.len().saturating_sub(MOST_FLAGS);
         said.drain(..earlier);
@@ -163,9 +152,12 @@ impl Page<'_> {
             };
             Some((self.words.day_and_year(event.stamp.day()), words.clone()?))
         };
-        let all: Vec<(String, String)> = self.printed.events.iter().rev().filter_map(said).collect();
+        let all: Vec<(String, String)> = self.printed.reported.events.iter().rev().filter_map(said).collect();
         let more = all.len().saturating_sub(MOST_WORDS);
-        let notes = [("report-page-words-more", more), ("report-page-words-withheld", self.printed.withheld)];
+        let notes = [
+            ("report-page-words-more", more),
+            ("report-page-words-withheld", self.printed.reported.withheld),
+        ];
         let notes = notes.into_iter().filter(|(_, n)| *n > 0);
         let notes: Vec<String> = notes.map(|(id, n)| self.words.say(id, &[("n", n.into())])).collect();
         let none = all.is_empty() && notes.is_empty();
@@ -174,7 +166,7 @@ impl Page<'_> {
     }
 
     fn trend(&self) -> String {
-        let Some(trend) = self.printed.measures.feeling.trend else {
+        let Some(trend) = self.printed.reported.measures.feeling.trend else {
             return self.say("report-page-trend-none");
         };
         let args = [

@@ -11,7 +11,7 @@ use sendaluna_say::Speaker;
 use sendaluna_words::Words;
 use serde::Serialize;
 
-use crate::paper::{Leaf, Paper};
+use crate::leaf::{Leaf, Paper};
 use crate::picture::Pictures;
 use crate::press::{NotPrinted, Sheet, pdf};
 

@@ -6,16 +6,35 @@ use sendaluna_core::facts::OperatedSide;
 use sendaluna_core::home_test::{Row, Verdict};
 use sendaluna_core::ids::ItemId;
 use sendaluna_core::library::Library;
-use sendaluna_core::measure::{DayMark, Flag, FlagRule, ItemMeasure, Left, Levels, Period, Portion};
+use sendaluna_core::measure::{
+    DayMark, Flag, FlagRule, ItemMeasure, Left, Levels, Measures, Period, Portion,
+};
 use sendaluna_core::plan::Plan;
 use sendaluna_core::plan::doc::Episode;
-use sendaluna_core::record::LeaveReason;
+use sendaluna_core::record::{Event, LeaveReason};
 use sendaluna_core::text::Lang;
 use sendaluna_words::{Value, Words};
 
 use crate::Speaker;
 
 mod home_tests;
+
+/// What every report is made from.
+#[derive(Debug, Clone, Copy)]
+pub struct Reported<'a> {
+    /// Plans in force, the earliest first; without one there is no report.
+    pub periods: &'a [Period],
+    /// The record; words that were kept back are absent.
+    pub events: &'a [Event],
+    /// The measures of it.
+    pub measures: &'a Measures,
+    /// The movements that ship.
+    pub library: &'a Library,
+    /// What the patient asks.
+    pub asks: Option<&'a str>,
+    /// How many entries the patient kept back.
+    pub withheld: usize,
+}
 
 /// Says what is measured over some plans.
 pub struct ReportSpeaker<'a> {

@@ -68,19 +68,17 @@ impl ClinicSpeaker<'_> {
         let (doc, measures) = (&opened.report.doc, &opened.measures);
         let library = Library::shipped();
         let speaker = ReportSpeaker::new(self.words, &library, &opened.periods);
-        let vouched = if opened.is_vouched_for() { "report-vouched-for" } else { "report-not-vouched-for" };
-        let mut lines = vec![
-            self.words.say(
-                if doc.from == doc.through { "report-title-day" } else { "report-title" },
-                &[
-                    ("called", called.into()),
-                    ("from", self.words.day_and_year(doc.from).into()),
-                    ("through", self.words.day_and_year(doc.through).into()),
-                ],
-            ),
-            self.words.say(vouched, &[]),
-        ];
-        lines.extend(opened.remarks.iter().map(|remark| format!("  {}", self.remark(*remark))));
+        let mut lines = vec![self.words.say(
+            if doc.from == doc.through { "report-title-day" } else { "report-title" },
+            &[
+                ("called", called.into()),
+                ("from", self.words.day_and_year(doc.from).into()),
+                ("through", self.words.day_and_year(doc.through).into()),
+            ],
+        )];
+        let mut checked = self.checked(opened).into_iter();
+        lines.extend(checked.next());
+        lines.extend(checked.map(|remark| format!("  {remark}")));
         for group in [FlagGroup::RingToday, FlagGroup::TalkAbout, FlagGroup::TheFile] {
             lines.extend(self.flags(measures, group, &speaker));
         }
@@ -92,7 +90,7 @@ impl ClinicSpeaker<'_> {
             lines.push(self.words.say("report-tests", &[]));
             lines.extend(measures.tests.iter().map(|test| format!("  {}", speaker.home_test(test))));
         }
-        lines.extend(worst(measures).map(|item| self.item("report-worst", item, &speaker)));
+        lines.extend(measures.least_done().map(|item| self.item("report-worst", item, &speaker)));
         if let Some(asks) = &doc.asks {
             lines.push(self.words.say("report-asks", &[("words", asks.as_str().into())]));
         }
@@ -188,11 +186,4 @@ impl ClinicSpeaker<'_> {
         ];
         self.words.say(id, &args)
     }
-}
-
-/// The exercise of which the least part was done.
-fn worst(measures: &Measures) -> Option<&ItemMeasure> {
-    let due = measures.items.iter().filter(|item| item.all.prescribed > 0);
-    let part = |item: &&ItemMeasure| item.all.done() / f64::from(item.all.prescribed);
-    due.min_by(|a, b| part(a).total_cmp(&part(b))).filter(|item| part(item) < 1.0)
 }

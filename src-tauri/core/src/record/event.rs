@@ -123,6 +123,13 @@ pub struct Pain {
     pub answer: PainAnswer,
 }
 
+impl Pain {
+    /// A figure of 0 to 10, and nothing more of it.
+    pub fn of_level(moment: Moment, level: u8, answer: PainAnswer) -> Self {
+        Self { moment, level: Some(level), distress: None, kind: None, place: None, item: None, answer }
+    }
+}
+
 /// A set that was done.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -18,7 +18,7 @@ const EDGE: &str = "#857661";
 impl Page<'_> {
     /// The chart; none if nobody answered.
     pub(super) fn chart(&self, pictures: &mut Pictures) -> Option<Picture> {
-        let weeks = &self.printed.measures.feeling.weeks;
+        let weeks = &self.printed.reported.measures.feeling.weeks;
         let answered: Vec<(usize, &PainWeek)> =
             weeks.iter().enumerate().filter(|(_, w)| w.before.is_some() || w.during.is_some()).collect();
         if answered.is_empty() {

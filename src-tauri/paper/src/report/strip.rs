@@ -1,13 +1,9 @@
 //! The top strip.
 
-use sendaluna_core::calendar::week_of;
-use sendaluna_core::facts::OperatedSide;
 use sendaluna_core::gate::{Gate, GateDay, Gates, Standstill};
-use sendaluna_core::measure::{DayMark, FlagGroup, ItemMeasure, Period};
-use sendaluna_core::plan::doc::Episode;
+use sendaluna_core::measure::{DayMark, FlagGroup, Period};
 use sendaluna_core::precaution::Rule;
 use sendaluna_say::Speaker;
-use sendaluna_words::Value;
 use serde::Serialize;
 
 use super::Page;
@@ -54,7 +50,11 @@ impl Page<'_> {
             last: self.last_days(),
             worst: self.worst(),
             pain: self.pain(),
-            asks: self.printed.asks.map_or_else(|| self.say("report-page-asks-none"), str::to_string),
+            asks: self
+                .printed
+                .reported
+                .asks
+                .map_or_else(|| self.say("report-page-asks-none"), str::to_string),
         }
     }
 
@@ -63,30 +63,13 @@ impl Page<'_> {
     }
 
     fn episodes(&self, period: &Period) -> Vec<String> {
-        let through = self.printed.measures.through;
-        let speaker = self.plan_speaker(period);
-        let said = |episode: &Episode| {
-            let side = self.say(match episode.side {
-                OperatedSide::Left => "sheet-side-left",
-                OperatedSide::Right => "sheet-side-right",
-                OperatedSide::Both => "sheet-side-both",
-                OperatedSide::Neither => "sheet-side-neither",
-            });
-            let mut args: Vec<(&str, Value<'_>)> =
-                vec![("name", speaker.text(&episode.name).into()), ("side", side.into())];
-            let zero = episode.day_zero.date().filter(|zero| *zero <= through);
-            let Some((zero, week)) = zero.and_then(|zero| Some((zero, week_of(zero, through)?))) else {
-                return self.words.say("report-page-episode-unknown", &args);
-            };
-            args.extend([("week", week.into()), ("day", (through - zero).num_days().into())]);
-            self.words.say("report-page-episode", &args)
-        };
-        period.plan.doc().episodes.iter().map(said).collect()
+        let through = self.printed.reported.measures.through;
+        period.plan.doc().episodes.iter().map(|episode| self.speaker.episode(episode, through)).collect()
     }
 
     fn gate_day(&self, period: &Period) -> GateDay {
         let set_back = self.state.set_back_since(period.standing.set_backs_released_until);
-        GateDay::held(self.printed.measures.through, period.plan.head().review_by, set_back)
+        GateDay::held(self.printed.reported.measures.through, period.plan.head().review_by, set_back)
     }
 
     fn weight(&self, period: &Period) -> Vec<String> {
@@ -102,7 +85,7 @@ impl Page<'_> {
         let (plan, at) = (&period.plan, self.gate_day(period));
         let gates = Gates {
             plan,
-            library: self.printed.library,
+            library: self.printed.reported.library,
             standing: &period.standing,
             tightened: &self.state.tightened,
         };
@@ -133,7 +116,7 @@ impl Page<'_> {
     }
 
     fn last_days(&self) -> Vec<LastDay> {
-        let days = &self.printed.measures.days;
+        let days = &self.printed.reported.measures.days;
         let last = days.iter().skip(days.len().saturating_sub(LAST_DAYS));
         let said = |day: &sendaluna_core::measure::DayMeasure| LastDay {
             weekday: self.words.weekday_short(day.day),
@@ -144,9 +127,7 @@ impl Page<'_> {
     }
 
     fn worst(&self) -> String {
-        let due = self.printed.measures.items.iter().filter(|item| item.all.prescribed > 0);
-        let part = |item: &&ItemMeasure| item.all.done() / f64::from(item.all.prescribed);
-        let worst = due.min_by(|a, b| part(a).total_cmp(&part(b))).filter(|item| part(item) < 1.0);
+        let worst = self.printed.reported.measures.least_done();
         let Some(worst) = worst else { return self.say("report-page-worst-none") };
         let reasons = self.speaker.left_out(worst);
         let reasons = if reasons.is_empty() {
@@ -163,7 +144,7 @@ impl Page<'_> {
     }
 
     fn pain(&self) -> Vec<String> {
-        let feeling = &self.printed.measures.feeling;
+        let feeling = &self.printed.reported.measures.feeling;
         let last =
             |of: &dyn Fn(&sendaluna_core::measure::PainWeek) -> Option<sendaluna_core::measure::Levels>| {
                 self.speaker.levels(feeling.weeks.iter().rev().find_map(of).as_ref())

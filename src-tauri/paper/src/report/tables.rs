@@ -86,7 +86,7 @@ impl Page<'_> {
     }
 
     pub(super) fn week_rows(&self) -> Vec<WeekRow> {
-        let measures = self.printed.measures;
+        let measures = self.printed.reported.measures;
         let (earlier, own) = measures.weeks.split_at(measures.weeks.len().saturating_sub(MOST_WEEKS));
         let mut rows = Vec::new();
         if let (Some(first), Some(last)) = (earlier.first(), earlier.last()) {
@@ -108,11 +108,11 @@ impl Page<'_> {
             dose: self.dose(&item.all),
             also: said_or_dash(&self.speaker.also(item)),
         };
-        self.printed.measures.items.iter().map(row).collect()
+        self.printed.reported.measures.items.iter().map(row).collect()
     }
 
     pub(super) fn pain_rows(&self) -> Vec<PainRow> {
-        let measures = self.printed.measures;
+        let measures = self.printed.reported.measures;
         let answered = |week: &&PainWeek| {
             [week.before, week.during, week.after, week.next_morning, week.effort].iter().any(Option::is_some)
         };
@@ -132,7 +132,7 @@ impl Page<'_> {
 
     /// The first and the last week that are measured.
     pub(super) fn weeks_between(&self) -> Option<(u16, u16)> {
-        let weeks: &[WeekMeasure] = &self.printed.measures.weeks;
+        let weeks: &[WeekMeasure] = &self.printed.reported.measures.weeks;
         Some((weeks.first()?.week, weeks.last()?.week))
     }
 }

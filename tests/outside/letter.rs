@@ -1,7 +1,7 @@
 //! A letter from messages that do not ship yet: for whoever translates, and for pages set right to left.
 //!
 //! ```text
-//! cargo run -p sendaluna-paper --example letter -- ar LETTER.ftl OUT.pdf
+//! cargo run -p sendaluna-tests --bin letter -- ar LETTER.ftl OUT.pdf
 //! ```
 
 use std::process::ExitCode;
