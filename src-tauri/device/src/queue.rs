@@ -10,7 +10,8 @@
 //! 5. What is urgent cuts off whatever is being said and is not urgent itself, and clears what waits.
 //! 6. An utterance that has not begun [`GRACE`] after it stopped mattering, or that goes on beyond all
 //!    measure, is cut off: an engine that has lost its tongue must not keep the rest from being said.
-//! 7. A tone waits for nobody, and nobody for a tone.
+//! 7. A tone waits for nobody. Words that come with a tone begin when it has sounded, so that neither covers the
+//!    other for ears that hear badly; unless they are urgent, or would stop mattering.
 
 use std::collections::VecDeque;
 use std::time::{Duration, Instant};
@@ -75,6 +76,7 @@ pub enum Act {
 #[derive(Debug, Clone)]
 struct Line {
     text: String,
+    from: Instant,
     until: Instant,
     is_count: bool,
     urgent: bool,
@@ -147,7 +149,9 @@ impl Queue {
     /// When time must be told next.
     pub fn wake_at(&self) -> Option<Instant> {
         let coming = self.coming.iter().map(|heard| heard.due);
-        coming.chain(self.saying.iter().map(|saying| saying.over_by)).min()
+        let saying = self.saying.iter().map(|saying| saying.over_by);
+        let next = self.waiting.front().filter(|_| self.saying.is_none()).map(|line| line.from);
+        coming.chain(saying).chain(next).min()
     }
 
     /// Nothing is being said, waits or comes.
@@ -176,8 +180,10 @@ impl Queue {
             acts.push(Act::Sound { tone, until });
         }
         if let Some(text) = heard.text {
+            let sounds = heard.tone.filter(|_| !heard.urgent).map_or(Duration::ZERO, Tone::length);
             let is_count = heard.how_long_it_matters <= COUNT_AT_MOST;
-            self.wait(Line { text, until, is_count, urgent: heard.urgent });
+            let from = (now + sounds).min(until);
+            self.wait(Line { text, from, until, is_count, urgent: heard.urgent });
         }
     }
 
@@ -197,7 +203,8 @@ impl Queue {
         if self.saying.is_some() {
             return;
         }
-        let Some(Line { text, until, urgent, .. }) = self.waiting.pop_front() else { return };
+        let next = self.waiting.pop_front_if(|line| line.from <= now);
+        let Some(Line { text, until, urgent, .. }) = next else { return };
         self.tickets += 1;
         let ticket = Ticket(self.tickets);
         let characters = u32::try_from(text.chars().count()).unwrap_or(u32::MAX);

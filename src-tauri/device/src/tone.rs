@@ -74,7 +74,7 @@ impl Tone {
     pub const fn notes(self) -> &'static [Note] {
         match self {
             Self::Out => const { &[note(523, 70, 0), note(784, 130, 0)] },
-            Self::Hold => const { &[note(659, 300, 0)] },
+            Self::Hold => const { &[note(659, 220, 0)] },
             Self::Back => const { &[note(698, 130, 0), note(466, 70, 0)] },
             Self::Rest => const { &[note(392, 180, 90), note(330, 260, 0)] },
             Self::Done => const { &[note(440, 110, 20), note(554, 110, 20), note(740, 280, 0)] },
@@ -213,8 +213,8 @@ mod tests {
     }
 
     #[test]
-    fn a_phase_has_sounded_before_a_quick_phase_is_over() {
-        let most = Duration::from_millis(350);
+    fn the_word_of_a_phase_follows_at_once() {
+        let most = Duration::from_millis(250);
         for tone in [Tone::Out, Tone::Hold, Tone::Back, Tone::Tick] {
             assert!(tone.length() <= most, "{tone:?}: {:?}", tone.length());
         }

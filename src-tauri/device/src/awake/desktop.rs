@@ -2,16 +2,20 @@
 
 use std::collections::HashMap;
 
-use zbus::blocking::Connection;
-use zbus::zvariant::{OwnedObjectPath, Value};
+use zbus::blocking::{Connection, Proxy};
+use zbus::proxy::MethodFlags;
+use zbus::zvariant::{DynamicDeserialize, DynamicType, OwnedObjectPath, Value};
 
 use super::NoAwake;
 use crate::App;
 use crate::bus::Bus;
 
-const SAVER: (&str, &str, &str) =
+/// Name on the bus, path, interface.
+type Who = (&'static str, &'static str, &'static str);
+
+const SAVER: Who =
     ("org.freedesktop.ScreenSaver", "/org/freedesktop/ScreenSaver", "org.freedesktop.ScreenSaver");
-const PORTAL: (&str, &str, &str) =
+const PORTAL: Who =
     ("org.freedesktop.portal.Desktop", "/org/freedesktop/portal/desktop", "org.freedesktop.portal.Inhibit");
 const REQUEST: &str = "org.freedesktop.portal.Request";
 /// The portal's flag for "the session is not idle".
@@ -48,17 +52,26 @@ impl Asker {
     }
 
     fn saver(&self, connection: &Connection) -> zbus::Result<u32> {
-        let (name, path, interface) = SAVER;
         let asks = (self.app.name.as_str(), self.app.why_awake.as_str());
-        connection.call_method(Some(name), path, Some(interface), "Inhibit", &asks)?.body().deserialize()
+        inhibit(connection, SAVER, &asks)
     }
 
     fn portal(&self, connection: &Connection) -> zbus::Result<OwnedObjectPath> {
-        let (name, path, interface) = PORTAL;
         let options = HashMap::from([("reason", Value::from(self.app.why_awake.as_str()))]);
         let asks = ("", IDLE, options);
-        connection.call_method(Some(name), path, Some(interface), "Inhibit", &asks)?.body().deserialize()
+        inhibit(connection, PORTAL, &asks)
     }
+}
+
+/// A service that would have to be started first has no screen to keep on.
+fn inhibit<A, R>(connection: &Connection, (name, path, interface): Who, asks: &A) -> zbus::Result<R>
+where
+    A: serde::Serialize + DynamicType,
+    R: for<'d> DynamicDeserialize<'d>,
+{
+    let proxy = Proxy::new(connection, name, path, interface)?;
+    let answer = proxy.call_with_flags("Inhibit", MethodFlags::NoAutoStart.into(), asks)?;
+    answer.ok_or(zbus::Error::InvalidReply)
 }
 
 impl Drop for Held {

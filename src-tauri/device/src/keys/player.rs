@@ -5,7 +5,7 @@ use std::sync::Arc;
 use std::sync::mpsc::Receiver;
 
 use zbus::blocking::Connection;
-use zbus::blocking::connection::Builder;
+use zbus::fdo::RequestNameFlags;
 use zbus::zvariant::{ObjectPath, Value};
 use zbus::{block_on, interface};
 
@@ -25,20 +25,27 @@ fn serve_on(bus: &Bus, app: &App, hears: &Hears, told: &Receiver<bool>) {
     let own = format!("{NAME}.{}", app.id);
     // Somebody else may listen under the program's name: a second data folder has its own window.
     let second = format!("{own}.instance{}", std::process::id());
-    let connection = [own, second].iter().find_map(|name| connect(bus, name, app, hears).ok());
+    let served = connect(bus, app, hears).and_then(|connection| {
+        take(&connection, &own).or_else(|_| take(&connection, &second))?;
+        Ok(connection)
+    });
     for plays in told {
-        if let Some(connection) = &connection {
+        if let Ok(connection) = &served {
             // Nobody may be there any more to be told.
             let _ = tell(connection, plays);
         }
     }
 }
 
-fn connect(bus: &Bus, name: &str, app: &App, hears: &Hears) -> zbus::Result<Connection> {
+fn connect(bus: &Bus, app: &App, hears: &Hears) -> zbus::Result<Connection> {
     let player = Player { plays: false, hears: Arc::clone(hears) };
     let root = Root { identity: app.name.clone(), desktop_entry: app.id.clone() };
-    let builder: Builder<'_> = bus.builder()?.serve_at(PATH, root)?.serve_at(PATH, player)?;
-    builder.name(name)?.build()
+    bus.builder()?.serve_at(PATH, root)?.serve_at(PATH, player)?.build()
+}
+
+/// Takes a name, or fails: by itself the connection would wait in a queue for it, and call that success.
+fn take(connection: &Connection, name: &str) -> zbus::Result<()> {
+    connection.request_name_with_flags(name, RequestNameFlags::DoNotQueue.into()).map(|_| ())
 }
 
 fn tell(connection: &Connection, plays: bool) -> zbus::Result<()> {

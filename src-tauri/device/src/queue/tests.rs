@@ -169,9 +169,23 @@ fn nothing_is_heard_before_it_is_due() {
     assert_eq!(queue.offer(cue, start), []);
     assert_eq!(queue.wake_at(), Some(due));
     let until = due + Duration::from_millis(COUNT_MS);
-    let acts = queue.at(due);
-    assert_eq!(acts[0], Act::Sound { tone: Tone::Out, until });
-    assert!(matches!(&acts[1], Act::Begin { text, .. } if text == "one"));
+    assert_eq!(queue.at(due), [Act::Sound { tone: Tone::Out, until }]);
+    // The word follows its tone.
+    let sounded = due + Tone::Out.length();
+    assert_eq!(queue.wake_at(), Some(sounded));
+    assert!(matches!(&queue.at(sounded)[..], [Act::Begin { text, .. }] if text == "one"));
+}
+
+#[test]
+fn words_wait_for_their_own_tone_only_as_long_as_they_may() {
+    let start = Instant::now();
+    let said = |acts: &[Act]| acts.iter().any(|act| matches!(act, Act::Begin { .. }));
+    let with_tone =
+        |matters_ms, urgent| Heard { tone: Some(Tone::Done), ..heard("done", start, matters_ms, urgent) };
+    assert!(said(&Queue::default().offer(with_tone(SENTENCE_MS, true), start)), "urgent");
+    let mut queue = Queue::default();
+    assert!(!said(&queue.offer(with_tone(100, false), start)));
+    assert!(said(&queue.at(start + Duration::from_millis(100))), "at its last moment");
 }
 
 #[test]
@@ -307,7 +321,8 @@ proptest! {
             // Telling the time always brings it on: whoever sleeps until then never spins.
             prop_assert!(queue.wake_at().is_none_or(|at| at > now || event_is_began(deadline, now)));
             prop_assert!(queue.waiting.len() <= MOST_WAITING && queue.coming.len() <= MOST_COMING);
-            prop_assert!(queue.saying.is_some() || queue.waiting.is_empty(), "it waits for nothing");
+            let waits_for_tone = queue.waiting.front().is_none_or(|line| line.from > now);
+            prop_assert!(queue.saying.is_some() || waits_for_tone, "it waits for nothing");
             let counts = queue.waiting.iter().filter(|line| line.is_count && !line.urgent).count();
             prop_assert!(counts <= 1, "counts pile up");
         }

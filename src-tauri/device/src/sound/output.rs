@@ -1,8 +1,9 @@
 //! The device's own output.
 
-use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, Sender, channel};
-use std::time::Duration;
+use std::sync::{Arc, Mutex, PoisonError};
+use std::time::{Duration, Instant};
 
 use cpal::traits::{DeviceTrait, HostTrait, StreamTrait};
 use cpal::{BufferSize, ErrorKind, FromSample, SampleFormat, SizedSample, StreamConfig, SupportedBufferSize};
@@ -14,6 +15,8 @@ use crate::tone::Tone;
 const PERIOD_MS: u32 = 20;
 /// How long a device may take to open, where it can be told.
 const OPEN_WITHIN: Duration = Duration::from_secs(2);
+/// A stream that fails for so long without playing anything has gone.
+const ILL_FOR: Duration = Duration::from_millis(500);
 
 /// The output that the system has chosen.
 #[derive(Debug, Clone, Copy, Default)]
@@ -72,10 +75,14 @@ fn typed<T: SizedSample + FromSample<f32>>(
 ) -> Result<cpal::Stream, NoSound> {
     let mut mixer = Mixer::new(orders, config.sample_rate);
     let channels = usize::from(config.channels);
-    let lost = Arc::clone(lost);
-    let fill = move |frames: &mut [T], _: &cpal::OutputCallbackInfo| mixer.fill(frames, channels);
+    let health = Arc::new(Health::default());
+    let (fills, fails, lost) = (Arc::clone(&health), health, Arc::clone(lost));
+    let fill = move |frames: &mut [T], _: &cpal::OutputCallbackInfo| {
+        fills.is_well();
+        mixer.fill(frames, channels);
+    };
     let failed = move |error: cpal::Error| {
-        if !is_harmless(error.kind()) {
+        if fails.is_lost(error.kind(), Instant::now()) {
             lost(NoSound::Lost);
         }
     };
@@ -83,9 +90,34 @@ fn typed<T: SizedSample + FromSample<f32>>(
     stream.map_err(|error| reason(error.kind()))
 }
 
-/// The stream goes on after it.
-fn is_harmless(kind: ErrorKind) -> bool {
-    matches!(kind, ErrorKind::Xrun | ErrorKind::DeviceChanged | ErrorKind::RealtimeDenied)
+/// Whether a stream still plays. A sound server that is busy may fail at some moments and play on; one that has
+/// gone fails without end.
+#[derive(Default)]
+struct Health {
+    is_ill: AtomicBool,
+    ill_since: Mutex<Option<Instant>>,
+}
+
+impl Health {
+    /// It has asked for samples. This is where nobody may wait.
+    fn is_well(&self) {
+        self.is_ill.store(false, Ordering::Release);
+    }
+
+    /// Something has failed: is it lost by now?
+    fn is_lost(&self, kind: ErrorKind, now: Instant) -> bool {
+        match kind {
+            ErrorKind::Xrun | ErrorKind::DeviceChanged | ErrorKind::RealtimeDenied => false,
+            ErrorKind::DeviceNotAvailable | ErrorKind::HostUnavailable | ErrorKind::StreamInvalidated => true,
+            _ => {
+                let mut since = self.ill_since.lock().unwrap_or_else(PoisonError::into_inner);
+                if !self.is_ill.swap(true, Ordering::AcqRel) {
+                    *since = Some(now);
+                }
+                since.is_some_and(|since| now.saturating_duration_since(since) >= ILL_FOR)
+            }
+        }
+    }
 }
 
 fn reason(kind: ErrorKind) -> NoSound {
@@ -147,8 +179,22 @@ mod tests {
         ];
         for (kind, expected) in cases {
             assert_eq!(reason(kind), expected);
-            assert!(!is_harmless(kind));
         }
+    }
+
+    #[test]
+    fn a_stream_is_lost_when_it_says_so_or_fails_without_end() {
+        let start = Instant::now();
+        let after = |ms| start + Duration::from_millis(ms);
+        let health = Health::default();
+        assert!(!health.is_lost(ErrorKind::Xrun, start));
+        assert!(health.is_lost(ErrorKind::DeviceNotAvailable, start));
+        assert!(!health.is_lost(ErrorKind::BackendError, start));
+        assert!(!health.is_lost(ErrorKind::BackendError, after(499)));
+        health.is_well();
+        assert!(!health.is_lost(ErrorKind::BackendError, after(600)), "it has played meanwhile");
+        assert!(!health.is_lost(ErrorKind::BackendError, after(1099)));
+        assert!(health.is_lost(ErrorKind::BackendError, after(1100)));
     }
 
     #[test]

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
-use super::ssip::Client;
+use super::ssip::{Client, MODULE_ANSWERS_WITHIN};
 use super::voices::best_tag;
 use super::{Engine, Happened, Hears, Installed, Manner, NoSpeech, Speech, plain};
 use crate::App;
@@ -166,7 +166,7 @@ impl Session {
 /// What a module speaks; a module that refuses to say has nothing to say.
 fn voices_of(client: &mut Client, module: &str) -> Result<Vec<Installed>, NoSpeech> {
     let asked = client.ask(&format!("SET SELF OUTPUT_MODULE {module}"));
-    let listed = asked.and_then(|_| client.ask("LIST SYNTHESIS_VOICES"));
+    let listed = asked.and_then(|_| client.ask_within("LIST SYNTHESIS_VOICES", MODULE_ANSWERS_WITHIN));
     match listed {
         Ok(lines) => Ok(lines.iter().filter_map(|line| voice(line)).collect()),
         Err(NoSpeech::Refused) => Ok(Vec::new()),

@@ -14,8 +14,10 @@ use std::time::Duration;
 use super::{Happened, Hears, NoSpeech};
 use crate::queue::Ticket;
 
-/// How long an answer may take. The list of voices takes a quarter of a second.
+/// How long an answer may take.
 const ANSWER_WITHIN: Duration = Duration::from_millis(1500);
+/// How long one that the service has to ask its module for may take: it asks when the module has spoken.
+pub(super) const MODULE_ANSWERS_WITHIN: Duration = Duration::from_secs(8);
 /// A line longer than this, in bytes, is not of this protocol.
 const LONGEST_LINE: u64 = 16 * 1024;
 /// An answer of more lines is not one; one well-known engine lists 13,000 voices.
@@ -63,8 +65,13 @@ impl Client {
 
     /// Sends a command, which must succeed, and gives the lines of its answer.
     pub(super) fn ask(&mut self, command: &str) -> Result<Vec<String>, NoSpeech> {
+        self.ask_within(command, self.answer_within)
+    }
+
+    /// The same, with an end of its own to the wait.
+    pub(super) fn ask_within(&mut self, command: &str, within: Duration) -> Result<Vec<String>, NoSpeech> {
         self.send(command)?;
-        let answer = self.answer()?;
+        let answer = self.answer(within)?;
         if (200..300).contains(&answer.code) { Ok(answer.lines) } else { Err(NoSpeech::Refused) }
     }
 
@@ -83,8 +90,8 @@ impl Client {
         self.stream.write_all(format!("{command}\r\n").as_bytes()).map_err(|_| NoSpeech::Lost)
     }
 
-    fn answer(&mut self) -> Result<Answer, NoSpeech> {
-        self.answers.recv_timeout(self.answer_within).map_err(|error| match error {
+    fn answer(&mut self, within: Duration) -> Result<Answer, NoSpeech> {
+        self.answers.recv_timeout(within).map_err(|error| match error {
             RecvTimeoutError::Timeout => NoSpeech::Unanswered,
             RecvTimeoutError::Disconnected => NoSpeech::Lost,
         })
