@@ -44,6 +44,7 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
             "sendaluna-zones",
         ],
     ),
+    ("sendaluna-device", &[]),
     ("sendaluna", &["sendaluna-bedside"]),
     ("sendaluna-bare", &[]),
     (

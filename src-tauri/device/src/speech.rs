@@ -1,7 +1,7 @@
 //! Speech: the port that a session's voice speaks through, and what stands behind it.
 //!
-//! On Linux that is the desktop's own speech service, over its socket ([`Dispatcher`]). On Windows and macOS
-//! it is the `tts` crate before the system's own voices ([`System`]).
+//! On Linux that is the desktop's own speech service, over its socket (`Dispatcher`). On Windows and macOS
+//! it is the `tts` crate before the system's own voices (`System`).
 
 use std::sync::Arc;
 

@@ -257,7 +257,7 @@ class Room:
 
     def serve_sound(self) -> None:
         """Starts a server whose only output leads nowhere, in real time."""
-        sink = f"load-module module-null-sink sink_name=room rate={RATE_HZ} channels=2 format=s16le"
+        sink = f"load-module module-null-sink sink_name=room rate={RATE_HZ} channels=2 format=s16le norewinds=1"
         socket = f"load-module module-native-protocol-unix socket={self.pulse} auth-anonymous=1"
         settings = self.write("sound.pa", f"{sink}\n{socket}\n")
         quiet = ("--daemonize=no", "--use-pid-file=no", "--exit-idle-time=-1", "--log-level=error")
