@@ -12,10 +12,13 @@ const files = import.meta.glob<() => FluentResource['body']>(
 let lang = $state('en');
 const bundles = new Map<string, FluentBundle>();
 
+/** Numbers have the same digits on every page, those of the numbers to ring: Rust writes them so too. */
+const localeOf = (tag: string): string => `${tag}-u-nu-latn`;
+
 function bundleOf(tag: string): FluentBundle {
     const known = bundles.get(tag);
     if (known) return known;
-    const bundle = new FluentBundle(tag, { useIsolating: false });
+    const bundle = new FluentBundle(localeOf(tag), { useIsolating: false });
     for (const [path, parsed] of Object.entries(files)) {
         if (path.split('/').at(-2) === tag) bundle.addResource({ body: parsed() });
     }
