@@ -28,6 +28,8 @@ PAGES = (
     "stop-ring-today", "stop-spoken", "stop-emergency",
     "knee-plan", "knee-day", "knee-weeks", "knee-item", "knee-not-yet", "knee-waiting", "knee-moving",
     "problem",
+    "test-day", "test-before", "test-ready", "test-running", "test-counted", "test-timed", "test-stopped",
+    "step-offer", "step-item", "step-down",
 )  # fmt: skip
 
 
@@ -90,7 +92,7 @@ class Camera:
         """One picture, and what is wrong in it."""
         settle(window)
         picture.take(file, *window.js("return [innerWidth, innerHeight]"))
-        for found in ask(window, "wrong", self.look.text == 100, seeks_main):
+        for found in ask(window, "wrong", seeks_main):
             self.wrong.append(f"{self.look.name(size)}/{file.stem}: {found}")
 
 
