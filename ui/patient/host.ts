@@ -25,6 +25,7 @@ import type {
     Told,
     WrittenView,
 } from '../generated/bridge';
+import { levelledAll } from '../shared/marks';
 import { Figures } from './figures.svelte';
 
 /** What can be changed of how the patient wants it. */
@@ -59,16 +60,16 @@ function isProblem(reason: unknown): reason is ProblemView {
 
 async function call<T>(command: string, args: Record<string, unknown> = {}): Promise<T> {
     try {
-        return await invoke<T>(command, args);
+        return levelledAll(await invoke<T>(command, args));
     } catch (reason) {
-        if (isProblem(reason)) throw new Refused(reason);
+        if (isProblem(reason)) throw new Refused(levelledAll(reason));
         throw reason;
     }
 }
 
 function channel<T>(onmessage: (message: T) => void): Channel<T> {
     const made = new Channel<T>();
-    made.onmessage = onmessage;
+    made.onmessage = (message) => onmessage(levelledAll(message));
     return made;
 }
 

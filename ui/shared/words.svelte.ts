@@ -1,4 +1,5 @@
 import { FluentBundle, type FluentResource, type FluentVariable } from '@fluent/bundle';
+import { levelled } from './marks';
 
 /** The same files that the programs speak from, parsed; what only Rust says is left out. */
 const files = import.meta.glob<() => FluentResource['body']>(
@@ -42,7 +43,7 @@ export function say(id: string, args: Record<string, FluentVariable> = {}): stri
         const bundle = bundleOf(tag);
         const pattern = bundle.getMessage(id)?.value;
         // A variable that is missing is shown as its name; it must not take the page away.
-        if (pattern) return bundle.formatPattern(pattern, args, []);
+        if (pattern) return levelled(bundle.formatPattern(pattern, args, []));
     }
     return id;
 }
