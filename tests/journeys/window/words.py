@@ -7,6 +7,9 @@ from fluent.runtime import FluentBundle, FluentResource
 from world import ROOT
 
 
+LANGUAGES = sorted(folder.name for folder in (ROOT / "locales").iterdir())
+
+
 @cache
 def bundle(lang: str) -> FluentBundle:
     """Every message of a language."""
