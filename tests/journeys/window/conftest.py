@@ -61,8 +61,13 @@ def open_window(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Open
     windows: list[Window] = []
     numbers = itertools.count()
 
-    def opened(data: Home, size: tuple[int, int] = PHONE, file: Path | None = None) -> Window:
-        window = Window(data, tmp_path / "home", size, file)
+    def opened(
+        data: Home,
+        size: tuple[int, int] = PHONE,
+        file: Path | None = None,
+        more: dict[str, str] | None = None,
+    ) -> Window:
+        window = Window(data, tmp_path / "home", size, file, more)
         windows.append(window)
         return window
 
