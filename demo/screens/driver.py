@@ -8,7 +8,7 @@ DEMO = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(DEMO.parent / "tests" / "journeys" / "window"))
 
 import window as driven  # noqa: E402
-from window import DESKTOP, PHONE, Window, prefer_dark  # noqa: E402
+from window import DESKTOP, PHONE, Window, prefer, prefer_dark  # noqa: E402
 from world import BIN_DIR, ROOT, Home, alter  # noqa: E402
 
 __all__ = [
@@ -62,12 +62,7 @@ def steady_hand() -> None:
     environment = driven.environment
 
     def steady(home: Path) -> dict[str, str]:
-        folder = home / "config" / "gtk-3.0"
-        folder.mkdir(parents=True, exist_ok=True)
-        settings = folder / "settings.ini"
-        said = settings.read_text(encoding="utf-8") if settings.exists() else "[Settings]\n"
-        if "double-click" not in said:
-            settings.write_text(f"{said}gtk-double-click-time=1\n", encoding="utf-8")
+        prefer(home, "gtk-double-click-time=1")
         return environment(home)
 
     driven.environment = steady

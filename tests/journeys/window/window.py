@@ -92,12 +92,18 @@ def environment(home: Path) -> dict[str, str]:
     return fixed | {"XDG_RUNTIME_DIR": str(runtime), "GTK_A11Y": "none", "NO_AT_BRIDGE": "1"}
 
 
+def prefer(home: Path, *lines: str) -> None:
+    """Sets the desktop of this home folder."""
+    file = home / "config" / "gtk-3.0" / "settings.ini"
+    file.parent.mkdir(parents=True, exist_ok=True)
+    said = file.read_text(encoding="utf-8").splitlines() if file.exists() else ["[Settings]"]
+    said += [line for line in lines if line not in said]
+    file.write_text("\n".join([*said, ""]), encoding="utf-8")
+
+
 def prefer_dark(home: Path) -> None:
     """The desktop of this home folder is dark."""
-    folder = home / "config" / "gtk-3.0"
-    folder.mkdir(parents=True, exist_ok=True)
-    text = "[Settings]\ngtk-theme-name=Adwaita-dark\ngtk-application-prefer-dark-theme=1\n"
-    (folder / "settings.ini").write_text(text, encoding="utf-8")
+    prefer(home, "gtk-theme-name=Adwaita-dark", "gtk-application-prefer-dark-theme=1")
 
 
 class Window:
