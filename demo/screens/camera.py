@@ -58,6 +58,9 @@ class Camera:
     wrong: list[str] = field(default_factory=list)
     taken: set[str] = field(default_factory=set)
 
+    def enter(self, window: Window) -> None:
+        """A window was opened."""
+
     def take(
         self, window: Window, page: str, *, whole: bool = False, scrolled: bool = False, near: str = ""
     ) -> None:

@@ -56,14 +56,14 @@ QUICK = Plan(OUT / "plans" / "quick", "left")
 PLANS = (Plan(OUT / "plans" / "hip", "left"), Plan(OUT / "plans" / "knee", "right"), QUICK)
 
 
-def steady_hand() -> None:
+def steady_hand(more: dict[str, str] | None = None) -> None:
     """Nobody taps twice by mistake on this desktop, so that taps need not wait for each other."""
     driven.HAND_S = 0.0
     environment = driven.environment
 
     def steady(home: Path) -> dict[str, str]:
         prefer(home, "gtk-double-click-time=1")
-        return environment(home)
+        return environment(home) | (more or {})
 
     driven.environment = steady
 

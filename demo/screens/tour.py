@@ -103,6 +103,7 @@ class Tour:
         device = look.lang if as_device else "en"
         made = opened(data, home, SIZES[self.camera.sizes[0]], look.lang, device)
         try:
+            self.camera.enter(made)
             yield made
         except BROKEN:
             name = f"failed-{self.homes}-{self.camera.look.name('at')}.png"
