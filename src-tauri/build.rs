@@ -11,6 +11,7 @@ const COMMANDS: &[&str] = &[
     "pick_file",
     "next_file",
     "watch_files",
+    "take_begin",
     "try_code",
     "take_in",
     "day",
@@ -33,6 +34,13 @@ const COMMANDS: &[&str] = &[
     "stop_item",
     "step",
     "set_back",
+    "send_one",
+    "try_voice",
+    "start_at_login",
+    "save_calendar",
+    "save_today",
+    "declare_break",
+    "not_today_because",
     "ring",
 ];
 

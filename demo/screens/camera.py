@@ -28,6 +28,10 @@ PAGES = (
     "stop-ring-today", "stop-spoken", "stop-emergency",
     "knee-plan", "knee-day", "knee-weeks", "knee-item", "knee-not-yet", "knee-waiting", "knee-moving",
     "problem",
+    "test-day", "test-before", "test-ready", "test-running", "test-counted", "test-timed", "test-stopped",
+    "step-offer", "step-item", "step-down",
+    "settings-voice", "reminders", "reminders-on", "reminders-times", "reminders-days", "reminders-quiet",
+    "reminders-shows", "reminders-break",
 )  # fmt: skip
 
 
@@ -55,6 +59,9 @@ class Camera:
     only: set[str] = field(default_factory=set)
     wrong: list[str] = field(default_factory=list)
     taken: set[str] = field(default_factory=set)
+
+    def enter(self, window: Window) -> None:
+        """A window was opened."""
 
     def take(
         self, window: Window, page: str, *, whole: bool = False, scrolled: bool = False, near: str = ""
@@ -90,7 +97,7 @@ class Camera:
         """One picture, and what is wrong in it."""
         settle(window)
         picture.take(file, *window.js("return [innerWidth, innerHeight]"))
-        for found in ask(window, "wrong", self.look.text == 100, seeks_main):
+        for found in ask(window, "wrong", seeks_main):
             self.wrong.append(f"{self.look.name(size)}/{file.stem}: {found}")
 
 

@@ -1,7 +1,8 @@
-/** What the contact sheets ask of the page. */
+/** What is looked for in a page by whoever goes through every page. */
 const sheets = (() => {
     const LEAST_PX = 17.99;
     const TARGET_PX = 55.5;
+    const APART_PX = 7.5;
     const clean = (text) => text.replace(/\s+/gu, ' ').trim();
     const isShown = (element) => element.checkVisibility({ visibilityProperty: true });
     // What only a screen reader gets is one clipped pixel.
@@ -36,16 +37,35 @@ const sheets = (() => {
         return small.map(([node, element]) => `text of ${sizeOf(element).toFixed(1)} px: “${short(node.data)}”`);
     }
 
+    /** The boxes around an element that hide what runs out of them, for good. */
+    function hiding(element) {
+        const boxes = [];
+        for (let box = element; box && box !== document.body; box = box.parentElement) {
+            const { overflowX, overflowY } = getComputedStyle(box);
+            // What scrolls can be scrolled to.
+            if (['auto', 'scroll'].includes(overflowX)) return { boxes, scrolls: true };
+            if (['hidden', 'clip'].includes(overflowX) || ['hidden', 'clip'].includes(overflowY)) boxes.push(box);
+        }
+        return { boxes, scrolls: false };
+    }
+
     /** Text that runs out of the window, or out of what cuts it off. */
     function cutText() {
         const cut = [];
         for (const [node, element] of pieces()) {
             const range = document.createRange();
             range.selectNodeContents(node);
-            const { left, right } = range.getBoundingClientRect();
-            if (left < -1 || right > innerWidth + 1) cut.push(`text leaves the window: “${short(node.data)}”`);
-            const { overflowX, textOverflow } = getComputedStyle(element);
-            const isCut = overflowX !== 'visible' && element.scrollWidth > element.clientWidth + 1;
+            const { left, right, top, bottom } = range.getBoundingClientRect();
+            const { boxes, scrolls } = hiding(element);
+            const leaves = left < -1 || right > innerWidth + 1;
+            if (leaves && !scrolls) cut.push(`text leaves the window: “${short(node.data)}”`);
+            const isCut = boxes.some((box) => {
+                const edge = box.getBoundingClientRect();
+                const aside = left < edge.left - 1 || right > edge.right + 1;
+                // Of a line, more than its own leading lies outside.
+                return aside || top < edge.top - 4 || bottom > edge.bottom + 4;
+            });
+            const { textOverflow } = getComputedStyle(element);
             if (isCut || textOverflow === 'ellipsis') cut.push(`text is cut off: “${short(node.data)}”`);
         }
         return cut;
@@ -64,22 +84,51 @@ const sheets = (() => {
         return isSeen ? found : [...found, `the main action is out of sight (${where}): “${short(main.innerText)}”`];
     }
 
+    function targets() {
+        const all = document.querySelectorAll('button, a[href], summary, label:has(input), input, textarea, select');
+        const inLabel = (element) => element.matches('input') && element.closest('label');
+        return [...all].filter((each) => isShown(each) && !isForReaders(each) && !inLabel(each));
+    }
+
     function smallTargets() {
-        const targets = [...document.querySelectorAll('button, a[href], summary, label:has(input)')].filter(isShown);
-        return targets.flatMap((target) => {
+        return targets().flatMap((target) => {
             const { width, height } = target.getBoundingClientRect();
             const isSmall = width < TARGET_PX || height < TARGET_PX;
             const size = `${Math.round(width)} × ${Math.round(height)}`;
-            return isSmall && !isForReaders(target) ? [`a target of ${size}: “${short(target.innerText)}”`] : [];
+            return isSmall ? [`a target of ${size}: “${short(target.innerText || target.ariaLabel || '')}”`] : [];
         });
+    }
+
+    /** Targets that a shaking hand would take for each other. */
+    function closeTargets() {
+        const boxes = targets().map((target) => ({ target, box: target.getBoundingClientRect() }));
+        const close = [];
+        /** What it sticks to the window with, if anything: the rest passes under that. */
+        const stuck = (element) => {
+            for (let at = element; at; at = at.parentElement) {
+                if (getComputedStyle(at).position === 'sticky') return at;
+            }
+            return null;
+        };
+        boxes.forEach(({ target, box }, n) => {
+            for (const { target: other, box: theirs } of boxes.slice(n + 1)) {
+                if (target.contains(other) || other.contains(target) || stuck(target) !== stuck(other)) continue;
+                const across = Math.max(theirs.left - box.right, box.left - theirs.right);
+                const down = Math.max(theirs.top - box.bottom, box.top - theirs.bottom);
+                const apart = Math.max(across, down);
+                const named = [target, other].map((each) => `“${short(each.innerText || each.ariaLabel || '')}”`);
+                if (apart < APART_PX) close.push(`targets ${apart.toFixed(0)} px apart: ${named.join(' and ')}`);
+            }
+        });
+        return close;
     }
 
     return {
         /** Everything that is wrong with what is shown now. */
-        wrong(isNormalText, seeksMain) {
-            const small = isNormalText ? smallText() : [];
+        wrong(seeksMain) {
             const main = seeksMain ? mainAction() : [];
-            return [...new Set([...sideways(), ...small, ...cutText(), ...main, ...smallTargets()])];
+            const aim = [...smallTargets(), ...closeTargets()];
+            return [...new Set([...sideways(), ...smallText(), ...cutText(), ...main, ...aim])];
         },
 
         height: () => Math.max(document.documentElement.scrollHeight, innerHeight),

@@ -9,12 +9,13 @@ import time
 from pathlib import Path
 
 from camera import PAGES, SIZES, Camera, Look
-from driver import DEMO, OUT, Plan
+from driver import DEMO, LANGUAGES, OUT, PLANS
+from later import sign_quick
 from tour import Tour
 
 SHEETS = OUT / "sheets"
 PICTURES = DEMO / "pictures"
-LOOKS = [Look(*look) for look in itertools.product(("light", "dark"), ("en", "es"), (100, 200))]
+LOOKS = [Look(*look) for look in itertools.product(("light", "dark"), LANGUAGES, (100, 200))]
 # How wide a page is on a sheet, and how many stand beside and under each other.
 THUMBS = {"phone": (280, "5x2"), "desktop": (500, "3x3")}
 # So much of a long page stands on a sheet in one piece.
@@ -40,8 +41,7 @@ def pass_through(look: Look, sizes: list[str], folder: Path, only: set[str]) -> 
     camera = Camera(look, sizes, folder, only)
     # Short, for the sockets in it.
     with tempfile.TemporaryDirectory(prefix="sheets-") as place:
-        plans = Plan(OUT / "plans" / "hip", "left"), Plan(OUT / "plans" / "knee", "right")
-        tour = Tour(camera, *plans, Path(place))
+        tour = Tour(camera, PLANS, Path(place))
         tour.go()
     print(f"{look.name('+'.join(sizes))}: {len(camera.taken)} pages in {time.monotonic() - began:.0f} s", flush=True)
     return tour.failed + camera.wrong
@@ -128,6 +128,7 @@ def main() -> None:
     parser.add_argument("--readme", action="store_true", help="the README's pictures instead")
     args = parser.parse_args()
     SHEETS.mkdir(parents=True, exist_ok=True)
+    sign_quick()
     wrong = readme() if args.readme else sheets(args.only)
     for line in wrong:
         print(line)

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import picture
 from driver import PHONE, Home, Plan, Window, opened
-from steps import answer_pain, answer_signs, ready, skip_after, tally, type_code
+from steps import answer_pain, answer_signs, asks_ready, ready, skip_after, tally, type_code
 
 # In the hip's plan: one that waits for the surgeon, and a short one that is due.
 SHUT = "straight-leg-raise"
@@ -76,7 +76,7 @@ class Show:
         answer_pain(window, 1)
         window.press("before-begin")
         window.at("session")
-        window.until(lambda: window.offers("session-ready"), "the question")
+        window.until(lambda: asks_ready(window), "the question")
         self.tell("ready", "Get ready, in your own time.")
         ready(window, window.title())
         window.until(lambda: tally(window).startswith("3 "), "the third time", WHOLE_S)

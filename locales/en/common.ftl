@@ -6,6 +6,7 @@ date-day-and-year = { $weekday } { $day } { $month } { $year }
 
 # Several things: “a, b and c”.
 list-comma = {", "}
+list-semicolon = {"; "}
 list-last = { $first } and { $last }
 
 side-left = left side
@@ -28,8 +29,8 @@ dose-breaths = { $n ->
    *[other] Take { $n } slow breaths.
 }
 dose-minutes = { $n ->
-    [one] Go on for 1 minute.
-   *[other] Go on for { $n } minutes.
+    [one] Do it for 1 minute.
+   *[other] Do it for { $n } minutes.
 }
 dose-steps = { $n ->
     [one] Walk 1 step with { $aid }.

@@ -68,7 +68,7 @@ notice-clock = The clock on this device has changed suddenly. You will be asked 
 notice-restart = You had a break of some days. The first session back is smaller, as your clinic wrote it.
 notice-steps-after-break = Exercises that had gone up begin again where your clinic lets them start.
 notice-ring-first = You had a long break. Ring your clinic before you start again.
-notice-plan-over = This plan has come to its last day. Ask your clinic what comes next.
+notice-plan-over = The last day of this plan has passed. Ask your clinic what comes next.
 
 did-written = Written down for { $day }, from memory.
 did-against-gate = This is not allowed yet. Do not do it again for now. Ring your clinic and tell them.
@@ -87,6 +87,7 @@ day-begin-anew = Begin anew
 day-back = Back to today
 day-elsewhere = More
 day-new-plan = A new plan file
+day-print = Print today’s page
 
 not-yet-caution = Not yet means: ask your clinic. It does not mean: try gently.
 not-yet-back = Back to today's exercises

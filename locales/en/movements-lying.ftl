@@ -45,13 +45,13 @@ movement-bridge-one-leg-feel = You feel your buttock work, and the back of the t
 movement-bridge-one-leg-faults = Keep your hips level. Let your buttock do the lifting.
 
 movement-clam-name = Knee lift, lying on your side
-movement-clam-set-up = Lie on your side with the leg on top. Bend your hips and knees. Put your feet in line with your back, one on the other. Put a pillow between your knees.
+movement-clam-set-up = Lie on your side. The leg that you exercise is on top. Bend your hips and knees. Put your feet in line with your back, one on the other. Put a pillow between your knees.
 movement-clam-how = Keep your feet together. Lift your upper knee. Hold. Lower it slowly to the pillow.
 movement-clam-feel = You feel the outer side of your upper hip and your buttock work.
 movement-clam-faults = Keep your hips still, one above the other.
 
 movement-clam-band-name = Knee lift with a band, lying
-movement-clam-band-set-up = Put the band around both thighs, just above your knees. Lie on your side with the leg on top, hips and knees bent. Put a pillow between your knees.
+movement-clam-band-set-up = Put the band around both thighs, just above your knees. Lie on your side. The leg that you exercise is on top. Bend your hips and knees. Put a pillow between your knees.
 movement-clam-band-how = Keep your feet together, in line with your back. Lift your upper knee against the band. Hold. Lower it slowly to the pillow.
 movement-clam-band-feel = You feel the outer side of your upper hip and your buttock work.
 movement-clam-band-faults = Keep your hips still, one above the other. Keep the way down slow.
@@ -153,14 +153,14 @@ movement-short-arc-quad-cuff-feel = You feel the front of your thigh work agains
 movement-short-arc-quad-cuff-faults = Keep the back of your thigh on the roll. Keep the way down slow.
 
 movement-side-lying-abduction-name = Side leg lift, lying
-movement-side-lying-abduction-set-up = Lie on your side with the leg on top. Bend your lower leg a little. Put a pillow between your legs.
-movement-side-lying-abduction-how = Lift your upper leg straight up. Keep your knee straight. Hold. Lower it slowly to the pillow.
+movement-side-lying-abduction-set-up = Lie on your side. The leg that you exercise is on top. Bend the leg underneath a little. Put a pillow between your legs.
+movement-side-lying-abduction-how = Lift the leg on top straight up. Keep your knee straight. Hold. Lower it slowly to the pillow.
 movement-side-lying-abduction-feel = You feel the outer side of your upper hip work.
 movement-side-lying-abduction-faults = Keep one hip right above the other. Keep your toes pointing forward.
 
 movement-side-lying-abduction-cuff-name = Side leg lift with weight, lying
-movement-side-lying-abduction-cuff-set-up = Fasten the weight just above your ankle. Lie on your side with that leg on top and your lower leg bent a little. Put a pillow between your legs.
-movement-side-lying-abduction-cuff-how = Lift your upper leg straight up. Keep your knee straight. Hold. Lower it slowly to the pillow.
+movement-side-lying-abduction-cuff-set-up = Fasten the weight just above your ankle. Lie on your side. The leg with the weight is on top. Bend the leg underneath a little. Put a pillow between your legs.
+movement-side-lying-abduction-cuff-how = Lift the leg on top straight up. Keep your knee straight. Hold. Lower it slowly to the pillow.
 movement-side-lying-abduction-cuff-feel = You feel the outer side of your upper hip work against the weight.
 movement-side-lying-abduction-cuff-faults = Keep one hip right above the other. Keep your toes pointing forward.
 

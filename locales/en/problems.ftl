@@ -1,7 +1,7 @@
 ### Problems in what a clinic writes. The place stands before each.
 
 problem-missing = This is missing.
-problem-out-of-bounds = { $value } is outside { $least } to { $most } { $unit }.
+problem-out-of-bounds = { $value } is outside { $least } to { $most }{ $unit }.
 problem-too-long = { $value } entries are too many; { $most } are allowed.
 problem-empty-text = The text is empty.
 problem-hidden-characters = The text holds invisible characters that could change how it is read.
@@ -32,3 +32,9 @@ problem-precaution-changed = The precaution { $id } has other content than befor
 problem-unknown-family = No exercise belongs to the family { $id }. There are: { $known }.
 problem-not-a-number = This holds no telephone number.
 problem-not-restated = The precaution { $id } of the file before was signed with a key that is no longer trusted. Have it stated again, under the same id and with the same content.
+
+# After the most that is allowed: “outside 1 to 260 weeks”.
+unit-weeks = weeks
+unit-days = days
+unit-characters = characters
+unit-body-weight = % of body weight

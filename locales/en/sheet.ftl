@@ -111,8 +111,8 @@ sheet-note = From your clinic
 sheet-easier = Easier way of { $of }: { $name }
 sheet-easier-see = Easier way of { $of }: { $name }. See { $n }.
 sheet-dose-elsewhere = In some weeks it is more or less: see “{ $title }”.
-sheet-tempo = Count { $out } to go, { $hold } to hold, { $back } to come back, { $pause } to rest.
-sheet-tempo-no-hold = Count { $out } to go, { $back } to come back, { $pause } to rest.
+sheet-tempo = Count { $out } to go, { $hold } to hold, { $back } to come back, { $pause } to let go.
+sheet-tempo-no-hold = Count { $out } to go, { $back } to come back, { $pause } to let go.
 sheet-breath = Breathe in while you count { $in }. Breathe out while you count { $out }.
 sheet-graded = Step by step
 sheet-graded-step = Step { $n } of { $of }: { $dose }
@@ -122,10 +122,34 @@ sheet-graded-up = One step up after { $sessions } whole sessions in a row, if pa
 sheet-graded-up-effort = One step up after { $sessions } whole sessions in a row, if pain was { $pain } at most and effort { $effort } at most. Only if you want to, and not after a break.
 sheet-graded-down = One step down at once if pain goes over { $pain }.
 sheet-ramp = { $grows ->
-    [sets] Start with { $start } rounds. Add { $step } every { $days } days, up to { $cap }.
-    [repetitions] Start with { $start } times. Add { $step } every { $days } days, up to { $cap }.
-    [hold] Start by holding for { $start } seconds. Add { $step } every { $days } days, up to { $cap }.
-   *[minutes] Start with { $start } minutes. Add { $step } every { $days } days, up to { $cap }.
+    [sets] { $start ->
+        [one] Start with 1 round.
+       *[other] Start with { $start } rounds.
+    } Add { $step } { $days ->
+        [one] every day
+       *[other] every { $days } days
+    }, up to { $cap }.
+    [repetitions] { $start ->
+        [one] Start by doing it once.
+       *[other] Start by doing it { $start } times.
+    } Add { $step } { $days ->
+        [one] every day
+       *[other] every { $days } days
+    }, up to { $cap }.
+    [hold] { $start ->
+        [one] Start by holding for 1 second.
+       *[other] Start by holding for { $start } seconds.
+    } Add { $step } { $days ->
+        [one] every day
+       *[other] every { $days } days
+    }, up to { $cap }.
+   *[minutes] { $start ->
+        [one] Start with 1 minute.
+       *[other] Start with { $start } minutes.
+    } Add { $step } { $days ->
+        [one] every day
+       *[other] every { $days } days
+    }, up to { $cap }.
 }
 sheet-ramp-yes = Only if it goes well, and not after a break.
 

@@ -25,7 +25,8 @@ past-pain-next-morning = the next morning
 
 position-supine = lying on your back
 position-hook-lying = lying on your back, knees bent
-position-side-lying = lying on your side
+position-side-lying = lying on your side; the side that you exercise is on top
+position-side-lying-under = lying on your side; the side that you exercise is underneath
 position-prone = lying face down
 position-seated = sitting
 position-standing = standing

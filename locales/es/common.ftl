@@ -6,6 +6,7 @@ date-day-and-year = { $weekday } { $day } de { $month } de { $year }
 
 # Several things: “a, b and c”.
 list-comma = {", "}
+list-semicolon = {"; "}
 list-last = { $first } y { $last }
 
 side-left = lado izquierdo
@@ -28,8 +29,8 @@ dose-breaths = { $n ->
    *[other] Respire { $n } veces, despacio.
 }
 dose-minutes = { $n ->
-    [one] Siga durante 1 minuto.
-   *[other] Siga durante { $n } minutos.
+    [one] Hágalo durante 1 minuto.
+   *[other] Hágalo durante { $n } minutos.
 }
 dose-steps = { $n ->
     [one] Camine 1 paso con { $aid }.

@@ -70,7 +70,7 @@ notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le
 notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.
 notice-steps-after-break = Los ejercicios que habían subido vuelven a empezar donde su clínica los deja empezar.
 notice-ring-first = Estuvo mucho tiempo sin ejercicios. Llame a su clínica antes de empezar otra vez.
-notice-plan-over = Este plan ha llegado a su último día. Pregunte a su clínica qué viene después.
+notice-plan-over = El último día de este plan ya pasó. Pregunte a su clínica qué viene después.
 
 did-written = Anotado para el { $day }, de memoria.
 did-against-gate = Esto todavía no está permitido. No vuelva a hacerlo por ahora. Llame a su clínica y cuéntelo.
@@ -89,6 +89,7 @@ day-begin-anew = Empezar desde el principio
 day-back = Volver al día de hoy
 day-elsewhere = Más
 day-new-plan = Un archivo de plan nuevo
+day-print = Imprimir el día de hoy
 
 not-yet-caution = «Todavía no» quiere decir: pregunte a su clínica. No quiere decir: inténtelo con cuidado.
 not-yet-back = Volver a los ejercicios de hoy

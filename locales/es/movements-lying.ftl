@@ -45,13 +45,13 @@ movement-bridge-one-leg-feel = Notará que trabajan el glúteo y la parte de atr
 movement-bridge-one-leg-faults = Mantenga los dos lados de la cadera a la misma altura. Deje que el glúteo haga el trabajo.
 
 movement-clam-name = Levantar la rodilla, de lado
-movement-clam-set-up = Acuéstese de lado, con la pierna arriba. Doble las caderas y las rodillas. Ponga los pies en línea con la espalda, uno sobre otro. Ponga una almohada entre las rodillas.
+movement-clam-set-up = Acuéstese de lado. La pierna con la que hace el ejercicio queda arriba. Doble las caderas y las rodillas. Ponga los pies en línea con la espalda, uno sobre otro. Ponga una almohada entre las rodillas.
 movement-clam-how = Mantenga los pies juntos. Levante la rodilla de arriba. Mantenga la postura. Bájela despacio hasta la almohada.
 movement-clam-feel = Notará que trabajan el glúteo y la parte de afuera de la cadera de arriba.
 movement-clam-faults = Mantenga las caderas quietas, una encima de la otra.
 
 movement-clam-band-name = Levantar la rodilla con banda
-movement-clam-band-set-up = Ponga la banda alrededor de los dos muslos, justo por encima de las rodillas. Acuéstese de lado, con la pierna arriba y las caderas y las rodillas dobladas. Ponga una almohada entre las rodillas.
+movement-clam-band-set-up = Ponga la banda alrededor de los dos muslos, justo por encima de las rodillas. Acuéstese de lado. La pierna con la que hace el ejercicio queda arriba. Doble las caderas y las rodillas. Ponga una almohada entre las rodillas.
 movement-clam-band-how = Mantenga los pies juntos, en línea con la espalda. Levante la rodilla de arriba contra la banda. Mantenga la postura. Bájela despacio hasta la almohada.
 movement-clam-band-feel = Notará que trabajan el glúteo y la parte de afuera de la cadera de arriba.
 movement-clam-band-faults = Mantenga las caderas quietas, una encima de la otra. Baje siempre despacio.
@@ -153,13 +153,13 @@ movement-short-arc-quad-cuff-feel = Notará que la parte delantera del muslo tra
 movement-short-arc-quad-cuff-faults = Mantenga la parte de atrás del muslo sobre el rollo. Baje siempre despacio.
 
 movement-side-lying-abduction-name = Levantar la pierna hacia el lado, en la cama
-movement-side-lying-abduction-set-up = Acuéstese de lado, con la pierna arriba. Doble un poco la pierna de abajo. Ponga una almohada entre las piernas.
+movement-side-lying-abduction-set-up = Acuéstese de lado. La pierna con la que hace el ejercicio queda arriba. Doble un poco la pierna de abajo. Ponga una almohada entre las piernas.
 movement-side-lying-abduction-how = Levante la pierna de arriba, bien recta. Mantenga la rodilla estirada. Mantenga la postura. Bájela despacio hasta la almohada.
 movement-side-lying-abduction-feel = Notará que trabaja la parte de afuera de la cadera de arriba.
 movement-side-lying-abduction-faults = Mantenga una cadera justo encima de la otra. Mantenga los dedos del pie apuntando hacia delante.
 
 movement-side-lying-abduction-cuff-name = Pierna arriba, de lado, con peso
-movement-side-lying-abduction-cuff-set-up = Sujete el peso justo por encima del tobillo. Acuéstese de lado, con esa pierna arriba y la de abajo un poco doblada. Ponga una almohada entre las piernas.
+movement-side-lying-abduction-cuff-set-up = Sujete el peso justo por encima del tobillo. Acuéstese de lado. La pierna del peso queda arriba. Doble un poco la pierna de abajo. Ponga una almohada entre las piernas.
 movement-side-lying-abduction-cuff-how = Levante la pierna de arriba, bien recta. Mantenga la rodilla estirada. Mantenga la postura. Bájela despacio hasta la almohada.
 movement-side-lying-abduction-cuff-feel = Notará que la parte de afuera de la cadera de arriba trabaja contra el peso.
 movement-side-lying-abduction-cuff-faults = Mantenga una cadera justo encima de la otra. Mantenga los dedos del pie apuntando hacia delante.

@@ -1,7 +1,7 @@
 ### Problemas en lo que escribe una clínica. El lugar va delante de cada uno.
 
 problem-missing = Esto falta.
-problem-out-of-bounds = { $value } no está entre { $least } y { $most } { $unit }.
+problem-out-of-bounds = { $value } no está entre { $least } y { $most }{ $unit }.
 problem-too-long = { $value } entradas son demasiadas; se permiten { $most }.
 problem-empty-text = El texto está vacío.
 problem-hidden-characters = El texto tiene caracteres invisibles que podrían cambiar cómo se lee.
@@ -32,3 +32,9 @@ problem-precaution-changed = La precaución { $id } tiene otro contenido que ant
 problem-unknown-family = Ningún ejercicio es de la familia { $id }. Las que hay son: { $known }.
 problem-not-a-number = Aquí no hay ningún número de teléfono.
 problem-not-restated = La precaución { $id } del archivo anterior se firmó con una clave que ya no es de confianza. Haga que se declare otra vez, con el mismo id y el mismo contenido.
+
+# Detrás del máximo: «entre 1 y 260 semanas».
+unit-weeks = semanas
+unit-days = días
+unit-characters = caracteres
+unit-body-weight = % del peso del cuerpo

@@ -111,8 +111,8 @@ sheet-note = De su clínica
 sheet-easier = Más fácil que { $of }: { $name }
 sheet-easier-see = Más fácil que { $of }: { $name }. Vea el { $n }.
 sheet-dose-elsewhere = En algunas semanas es más o menos: vea «{ $title }».
-sheet-tempo = Cuente { $out } para ir, { $hold } para aguantar, { $back } para volver y { $pause } para descansar.
-sheet-tempo-no-hold = Cuente { $out } para ir, { $back } para volver y { $pause } para descansar.
+sheet-tempo = Cuente { $out } para ir, { $hold } para mantener, { $back } para volver y { $pause } para soltar.
+sheet-tempo-no-hold = Cuente { $out } para ir, { $back } para volver y { $pause } para soltar.
 sheet-breath = Tome aire mientras cuenta { $in }. Eche el aire mientras cuenta { $out }.
 sheet-graded = Paso a paso
 sheet-graded-step = Paso { $n } de { $of }: { $dose }
@@ -122,10 +122,34 @@ sheet-graded-up = Un paso más después de { $sessions } sesiones enteras seguid
 sheet-graded-up-effort = Un paso más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } y el esfuerzo { $effort } como mucho. Solo si quiere, y no después de una pausa.
 sheet-graded-down = Un paso menos enseguida si el dolor pasa de { $pain }.
 sheet-ramp = { $grows ->
-    [sets] Empiece con { $start } vueltas. Añada { $step } cada { $days } días, hasta { $cap }.
-    [repetitions] Empiece con { $start } veces. Añada { $step } cada { $days } días, hasta { $cap }.
-    [hold] Empiece aguantando { $start } segundos. Añada { $step } cada { $days } días, hasta { $cap }.
-   *[minutes] Empiece con { $start } minutos. Añada { $step } cada { $days } días, hasta { $cap }.
+    [sets] { $start ->
+        [one] Empiece con 1 serie.
+       *[other] Empiece con { $start } series.
+    } Añada { $step } { $days ->
+        [one] cada día
+       *[other] cada { $days } días
+    }, hasta { $cap }.
+    [repetitions] { $start ->
+        [one] Empiece haciéndolo una vez.
+       *[other] Empiece haciéndolo { $start } veces.
+    } Añada { $step } { $days ->
+        [one] cada día
+       *[other] cada { $days } días
+    }, hasta { $cap }.
+    [hold] { $start ->
+        [one] Empiece manteniendo 1 segundo.
+       *[other] Empiece manteniendo { $start } segundos.
+    } Añada { $step } { $days ->
+        [one] cada día
+       *[other] cada { $days } días
+    }, hasta { $cap }.
+   *[minutes] { $start ->
+        [one] Empiece con 1 minuto.
+       *[other] Empiece con { $start } minutos.
+    } Añada { $step } { $days ->
+        [one] cada día
+       *[other] cada { $days } días
+    }, hasta { $cap }.
 }
 sheet-ramp-yes = Solo si va bien, y no después de una pausa.
 

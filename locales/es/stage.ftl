@@ -17,7 +17,10 @@ stage-done = Terminado
 stage-of = de { $of }
 stage-of-round = de { $of }, serie { $round } de { $rounds }
 stage-round = serie { $round } de { $rounds }
-stage-minutes = minutos por hacer
+stage-minutes = { $n ->
+    [one] minuto por hacer
+   *[other] minutos por hacer
+}
 stage-steps = pasos
 stage-minutes-left = { $n ->
     [0] Queda menos de un minuto
@@ -25,10 +28,20 @@ stage-minutes-left = { $n ->
    *[other] Quedan { $n } minutos
 }
 stage-tally = { $done } de { $of } hechas.
-stage-say-when-ready = Colóquese. Avise cuando pueda empezar.
+stage-say-when-ready = Colóquese. Después pulse «{ session-ready }».
+stage-say-when-beside = Tenga a alguien a su lado. Luego pulse “{ session-beside-start }”.
 stage-walk-steps = { $n ->
     [one] Camine 1 paso.
    *[other] Camine { $n } pasos.
-} Avise cuando lo haya hecho.
+} Después pulse «{ session-walked }».
 stage-lost-time = En pausa, porque el dispositivo estaba dormido. Siga cuando quiera.
 ended-none = Terminado. No se hizo nada que se pudiera anotar. Puede anotarlo a mano.
+
+# Lo que un escritorio muestra del programa que mantiene la pantalla encendida.
+ears-why-awake = Hay una sesión en marcha.
+ears-no-speech = Nada en este dispositivo puede hablar. Oirá tonos y verá palabras grandes.
+ears-no-voice = Este dispositivo no tiene voz en su idioma. Oirá tonos y verá palabras grandes.
+ears-no-tones = Este dispositivo no da sonido. Verá palabras grandes.
+
+tray-open = Abrir Sendaluna
+tray-close = Cerrar Sendaluna

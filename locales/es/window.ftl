@@ -25,7 +25,8 @@ past-pain-next-morning = la mañana siguiente
 
 position-supine = boca arriba
 position-hook-lying = boca arriba, rodillas dobladas
-position-side-lying = de lado
+position-side-lying = de lado; el lado que ejercita queda arriba
+position-side-lying-under = de lado; el lado que ejercita queda abajo
 position-prone = boca abajo
 position-seated = en posición sentada
 position-standing = de pie

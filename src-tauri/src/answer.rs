@@ -1,8 +1,9 @@
 //! From arguments to an answer. Exit codes: 0 done; 1 refused, not yet, or stopped as told; 2 the
 //! call was wrong; 3 the record could not be read or written.
 
+use std::cell::Cell;
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::Parser;
@@ -17,7 +18,7 @@ use serde_json::json;
 use crate::args::{Cli, Command, Why};
 use crate::clock::DeviceClock;
 use crate::home_test::ByHand;
-use crate::{hand_back, home_test, receive, session, sheet, today, window};
+use crate::{hand_back, home_test, receive, reminders, session, sheet, today, window};
 
 /// What a command works with.
 pub struct Desk {
@@ -29,6 +30,8 @@ pub struct Desk {
     pub json: bool,
     folder: PathBuf,
     keys: KeyringOrFile,
+    /// The record was opened for use.
+    opened: Cell<bool>,
 }
 
 /// A command that could not be carried out.
@@ -86,12 +89,28 @@ impl Coded for Trouble {
 impl Desk {
     /// Opens the record for use.
     pub fn open(&self) -> Result<Bedside, Trouble> {
+        self.opened.set(true);
         Ok(Bedside::open(&self.folder, &self.keys, IanaZone::of_device())?)
     }
 
     /// Opens the record only to look.
     pub fn look(&self) -> Result<Bedside, Trouble> {
         Ok(Bedside::look(&self.folder, &self.keys, IanaZone::of_device())?)
+    }
+
+    /// The data folder.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// Has reminders follow what was changed. What stands in its way stands in no command's way.
+    fn tend(&self) {
+        if self.opened.get()
+            && let Ok(mut home) = self.open()
+        {
+            let words = home.words(&system_language());
+            let _ = home.tend(&words, &self.clock.now());
+        }
     }
 
     /// A message.
@@ -122,11 +141,15 @@ pub fn run() -> ExitCode {
     let keys = KeyringOrFile { file_only: cli.key_in_file };
     let Some(command) = cli.command else {
         let language = cli.lang.unwrap_or_else(system_language);
-        return window::open(window::Wishes { folder, keys, language, file: cli.file });
+        let (file, begin) = (cli.file, cli.begin);
+        return window::open(window::Wishes { folder, keys, language, file, begin });
     };
     let words = words(cli.lang, &folder, keys);
-    let desk = Desk { clock: DeviceClock::new(), words, json: cli.json, folder, keys };
-    match carry_out(&desk, command) {
+    let desk =
+        Desk { clock: DeviceClock::new(), words, json: cli.json, folder, keys, opened: Cell::new(false) };
+    let done = carry_out(&desk, command);
+    desk.tend();
+    match done {
         Ok(code) => ExitCode::from(code),
         Err(trouble) => {
             report(&desk, &trouble);
@@ -205,17 +228,21 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
             hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })
         }
         Command::Sheet { out, large } => sheet::sheet(desk, &out, large),
+        Command::Today { out } => sheet::today(desk, &out),
+        Command::Reminders(asked) => reminders::reminders(desk, &asked),
+        Command::NotToday { why } => reminders::not_today(desk, why),
+        Command::Calendar { out } => reminders::calendar(desk, &out),
         Command::Settings { language, awake } => today::settings(desk, language.as_deref(), awake),
     }
 }
 
 /// The platform's own place for a program's data.
-fn own_place() -> Option<PathBuf> {
+pub fn own_place() -> Option<PathBuf> {
     directories::ProjectDirs::from("org", "Sendaluna", "Sendaluna").map(|dirs| dirs.data_dir().to_path_buf())
 }
 
 /// The words of the language that was asked for, set, the plan's, or the system's.
-fn words(asked: Option<String>, folder: &std::path::Path, keys: KeyringOrFile) -> Words {
+fn words(asked: Option<String>, folder: &Path, keys: KeyringOrFile) -> Words {
     let mut wanted: Vec<String> = asked.into_iter().collect();
     if let Ok(home) = Bedside::look(folder, &keys, IanaZone::of_device()) {
         wanted.extend(home.settings().ok().and_then(|settings| settings.language));

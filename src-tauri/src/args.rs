@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand, ValueEnum};
+use sendaluna_bedside::reminding::Shows;
+use sendaluna_bedside::types::Weekday;
 
 /// Your clinic's exercise plan, at home. The plan is the clinic's; this program is not a medical
 /// device and gives no medical advice.
@@ -15,7 +17,7 @@ pub struct Cli {
     /// Where your data lives; else `SENDALUNA_HOME`, else the platform's own place.
     #[arg(long, global = true, env = "SENDALUNA_HOME")]
     pub data: Option<PathBuf>,
-    /// Language: en, es. Else what you have set, else the plan's, else the system's.
+    /// Language: en, es, de, ar. Else what you have set, else the plan's, else the system's.
     #[arg(long, global = true)]
     pub lang: Option<String>,
     /// Answer in JSON.
@@ -24,15 +26,18 @@ pub struct Cli {
     /// Keep the key in a file beside the record, and do not ask the platform's keyring.
     #[arg(long, global = true)]
     pub key_in_file: bool,
+    /// Open the window on the questions before a session.
+    #[arg(long)]
+    pub begin: bool,
     /// A plan file to take in, in the window.
     pub file: Option<PathBuf>,
     #[command(subcommand)]
     pub command: Option<Command>,
 }
 
-/// The file that arguments hand over, if they do.
-pub fn file_of(args: &[String]) -> Option<PathBuf> {
-    Cli::try_parse_from(args).ok().and_then(|cli| cli.file)
+/// What the arguments of a second start hand over: a file, and whether to begin.
+pub fn handed_over(args: &[String]) -> (Option<PathBuf>, bool) {
+    Cli::try_parse_from(args).map_or((None, false), |cli| (cli.file, cli.begin))
 }
 
 /// What to do.
@@ -202,6 +207,26 @@ pub enum Command {
         #[arg(long)]
         large: bool,
     },
+    /// Print today on one page, for somebody beside you: a tagged PDF.
+    Today {
+        /// Where to write it.
+        #[arg(long)]
+        out: PathBuf,
+    },
+    /// Show or change how you are reminded.
+    Reminders(RemindersArgs),
+    /// "Not today": no more reminders today. With a reason, it also answers why.
+    NotToday {
+        /// Why.
+        #[arg(long, value_enum)]
+        why: Option<NotTodayReason>,
+    },
+    /// Put the times of your plan into a file for the calendar of a phone (iCalendar).
+    Calendar {
+        /// Where to write it.
+        #[arg(long)]
+        out: PathBuf,
+    },
     /// Show or change settings.
     Settings {
         /// The language.
@@ -211,6 +236,101 @@ pub enum Command {
         #[arg(long, value_parser = awake)]
         awake: Option<(u16, u16)>,
     },
+}
+
+/// How to be reminded.
+#[derive(clap::Args)]
+pub struct RemindersArgs {
+    /// Remind at all.
+    #[arg(value_enum)]
+    pub switch: Option<OnOff>,
+    /// Times of the day, as 09:00,14:00,19:00; `plan` to have them worked out from your plan.
+    #[arg(long, value_parser = clock_times)]
+    pub times: Option<ClockTimes>,
+    /// Days of the week without a reminder, as saturday,sunday; `none` for every day.
+    #[arg(long, value_parser = days)]
+    pub days_off: Option<Days>,
+    /// Quiet hours, as 22:00-07:00; `asleep` for the hours in which you are not awake.
+    #[arg(long, value_parser = quiet)]
+    pub quiet: Option<QuietHours>,
+    /// With a sound.
+    #[arg(long, value_enum)]
+    pub sound: Option<OnOff>,
+    /// How much a notice says.
+    #[arg(long, value_enum)]
+    pub shows: Option<ShowsWhat>,
+    /// Start when this device starts.
+    #[arg(long, value_enum)]
+    pub at_login: Option<OnOff>,
+    /// Send one now, and say what came of it.
+    #[arg(long)]
+    pub send_one: bool,
+}
+
+/// On or off.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum OnOff {
+    /// On.
+    On,
+    /// Off.
+    Off,
+}
+
+/// How much a notice says.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum ShowsWhat {
+    /// No word of health.
+    Little,
+    /// That it is about exercises.
+    Exercises,
+}
+
+impl From<ShowsWhat> for Shows {
+    fn from(shows: ShowsWhat) -> Self {
+        match shows {
+            ShowsWhat::Little => Self::Little,
+            ShowsWhat::Exercises => Self::Exercises,
+        }
+    }
+}
+
+/// Times of the day.
+#[derive(Clone)]
+pub enum ClockTimes {
+    /// As the plan asks.
+    OfPlan,
+    /// The patient's own, in minutes after midnight.
+    Own(Vec<u16>),
+}
+
+/// Days of the week.
+#[derive(Clone)]
+pub struct Days(pub Vec<Weekday>);
+
+/// Quiet hours.
+#[derive(Clone, Copy)]
+pub enum QuietHours {
+    /// The hours of sleep.
+    Asleep,
+    /// From and to, in minutes after midnight.
+    Own(u16, u16),
+}
+
+/// Why not today.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum NotTodayReason {
+    /// It hurts.
+    Hurts,
+    /// You feel unwell.
+    Unwell,
+    /// You are too tired.
+    Tired,
+    /// You have no time.
+    NoTime,
+    /// You are not at home.
+    Away,
+    /// You would rather not say.
+    NotSaid,
 }
 
 /// Sides.
@@ -255,11 +375,37 @@ pub enum SetBack {
     Readmission,
 }
 
+fn minutes(text: &str) -> Option<u16> {
+    let time = chrono::NaiveTime::parse_from_str(text.trim(), "%H:%M").ok()?;
+    u16::try_from(chrono::Timelike::num_seconds_from_midnight(&time) / 60).ok()
+}
+
+fn clock_times(text: &str) -> Result<ClockTimes, String> {
+    if text == "plan" {
+        return Ok(ClockTimes::OfPlan);
+    }
+    let times: Option<Vec<u16>> = text.split(',').map(minutes).collect();
+    times.map(ClockTimes::Own).ok_or_else(|| "write them as 09:00,14:00,19:00".to_string())
+}
+
+fn days(text: &str) -> Result<Days, String> {
+    if text == "none" {
+        return Ok(Days(Vec::new()));
+    }
+    let days: Option<Vec<Weekday>> =
+        text.split(',').map(|day| crate::reminders::weekday(day.trim())).collect();
+    days.map(Days).ok_or_else(|| "write them as saturday,sunday".to_string())
+}
+
+fn quiet(text: &str) -> Result<QuietHours, String> {
+    if text == "asleep" {
+        return Ok(QuietHours::Asleep);
+    }
+    let ends = text.split_once('-').and_then(|(from, to)| minutes(from).zip(minutes(to)));
+    ends.map(|(from, to)| QuietHours::Own(from, to)).ok_or_else(|| "write them as 22:00-07:00".to_string())
+}
+
 fn awake(text: &str) -> Result<(u16, u16), String> {
-    let minutes = |text: &str| {
-        let time = chrono::NaiveTime::parse_from_str(text, "%H:%M").ok()?;
-        u16::try_from(chrono::Timelike::num_seconds_from_midnight(&time) / 60).ok()
-    };
     let (from, to) = text.split_once('-').ok_or("write it as 08:00-21:00")?;
     minutes(from).zip(minutes(to)).ok_or_else(|| "write it as 08:00-21:00".to_string())
 }

@@ -9,11 +9,13 @@ use std::time::Duration;
 
 use sendaluna_bedside::home_test::TestLead;
 use sendaluna_bedside::lead::Lead;
+use sendaluna_bedside::lead::heard::Heard;
 use sendaluna_bedside::view::home_test::{TestPress, TestTold};
 use sendaluna_bedside::view::session::{Press, Told};
 use sendaluna_bedside::{Bedside, Clock};
 
 use crate::clock::DeviceClock;
+use crate::hearing::Hears;
 
 /// Where what is to be shown goes; with the moment it was due, in ms of the clock, if it had one.
 pub type Sink<T = Told> = Box<dyn Fn(T, Option<u64>) + Send>;
@@ -42,12 +44,28 @@ pub trait Leads: Send + 'static {
     fn has_ended(&self) -> bool;
     /// Gives the record back.
     fn into_home(self) -> Bedside;
+    /// What is to be heard since this was last asked.
+    fn take_heard(&mut self) -> Vec<Heard> {
+        Vec::new()
+    }
+    /// Whether it goes on, and the screen must stay on.
+    fn is_going(&self) -> bool {
+        false
+    }
+    /// What a headset's key means now.
+    fn main_press(&self) -> Option<Self::Press> {
+        None
+    }
 }
 
 /// What is asked of the thread.
 pub enum Order<L: Leads = Lead> {
     /// Something was pressed.
     Press(L::Press),
+    /// A headset's key was pressed.
+    Key,
+    /// Nobody looks on any more.
+    End,
     /// Somebody else looks on from now on.
     Attach(Sink<L::Told>),
 }
@@ -60,12 +78,20 @@ pub struct Leader<L: Leads = Lead> {
 }
 
 impl<L: Leads> Leader<L> {
-    /// Begins to lead.
-    pub fn start(lead: L, clock: Arc<DeviceClock>, to: Sink<L::Told>) -> Self {
+    /// Begins to lead. `ears` makes whoever hears it; what it is given is called when a headset's key is
+    /// pressed.
+    pub fn start<H: Hears + 'static>(
+        lead: L,
+        clock: Arc<DeviceClock>,
+        to: Sink<L::Told>,
+        ears: impl FnOnce(Box<dyn Fn() + Send + Sync>) -> H,
+    ) -> Self {
         let (orders, received) = channel();
         let over = Arc::new(AtomicBool::new(false));
-        let tell = Arc::clone(&over);
-        let thread = std::thread::spawn(move || run(lead, &clock, &received, to, &tell));
+        let (tell, key) = (Arc::clone(&over), orders.clone());
+        let ears = ears(Box::new(move || drop(key.send(Order::Key))));
+        let run = Run { lead, clock, to, ears, over: tell };
+        let thread = std::thread::spawn(move || run.until_end(&received));
         Self { orders, thread, over }
     }
 
@@ -81,44 +107,70 @@ impl<L: Leads> Leader<L> {
 
     /// Lets it go, and takes the record back; `None` if the thread has failed.
     pub fn end(self) -> Option<Bedside> {
-        drop(self.orders);
+        // A thread that has ended needs no telling.
+        let _ = self.orders.send(Order::End);
         self.thread.join().ok()
     }
 }
 
-fn run<L: Leads>(
-    mut lead: L,
-    clock: &DeviceClock,
-    orders: &Receiver<Order<L>>,
-    mut to: Sink<L::Told>,
-    over: &AtomicBool,
-) -> Bedside {
-    let send = |to: &Sink<L::Told>, told: Vec<L::Told>, due: Option<u64>| {
-        // Before the last word goes out, so that whatever it brings about finds the record free.
-        over.store(told.iter().any(L::is_last), Ordering::Release);
-        for told in told {
-            to(told, due);
+struct Run<L: Leads, H: Hears> {
+    lead: L,
+    clock: Arc<DeviceClock>,
+    to: Sink<L::Told>,
+    ears: H,
+    over: Arc<AtomicBool>,
+}
+
+impl<L: Leads, H: Hears + 'static> Run<L, H> {
+    fn until_end(mut self, orders: &Receiver<Order<L>>) -> Bedside {
+        let told = self.lead.start(&self.clock);
+        self.send(told, None);
+        while !self.lead.has_ended() {
+            match wait(orders, &self.lead, &self.clock) {
+                Ok(Order::Press(press)) => self.press(&press),
+                Ok(Order::Key) => {
+                    if let Some(press) = self.lead.main_press() {
+                        self.press(&press);
+                    }
+                }
+                Ok(Order::Attach(sink)) => {
+                    self.to = sink;
+                    let told = vec![self.lead.look(&self.clock)];
+                    self.send(told, None);
+                }
+                Ok(Order::End) | Err(RecvTimeoutError::Disconnected) => {
+                    self.lead.abandon(&self.clock);
+                    break;
+                }
+                Err(RecvTimeoutError::Timeout) => {
+                    let due = self.lead.wake_at();
+                    let told = self.lead.wake(&self.clock);
+                    self.send(told, due);
+                }
+            }
         }
-    };
-    send(&to, lead.start(clock), None);
-    while !lead.has_ended() {
-        match wait(orders, &lead, clock) {
-            Ok(Order::Press(press)) => send(&to, lead.press(&press, clock), None),
-            Ok(Order::Attach(sink)) => {
-                to = sink;
-                send(&to, vec![lead.look(clock)], None);
-            }
-            Err(RecvTimeoutError::Timeout) => {
-                let due = lead.wake_at();
-                send(&to, lead.wake(clock), due);
-            }
-            Err(RecvTimeoutError::Disconnected) => {
-                lead.abandon(clock);
-                break;
-            }
+        let Self { lead, ears, .. } = self;
+        // The last words are said beside whatever comes next.
+        std::thread::spawn(move || drop(ears));
+        lead.into_home()
+    }
+
+    fn press(&mut self, press: &L::Press) {
+        let told = self.lead.press(press, &self.clock);
+        self.send(told, None);
+    }
+
+    /// First what is heard: the ear is quicker than the eye.
+    fn send(&mut self, told: Vec<L::Told>, due: Option<u64>) {
+        let heard = self.lead.take_heard();
+        self.ears.hear(heard);
+        self.ears.goes(self.lead.is_going());
+        // Before the last word goes out, so that whatever it brings about finds the record free.
+        self.over.store(told.iter().any(L::is_last), Ordering::Release);
+        for told in told {
+            (self.to)(told, due);
         }
     }
-    lead.into_home()
 }
 
 /// Waits for an order, until the next deadline if time goes on.
@@ -166,6 +218,15 @@ impl Leads for Lead {
     }
     fn into_home(self) -> Bedside {
         self.into_home()
+    }
+    fn take_heard(&mut self) -> Vec<Heard> {
+        self.take_heard()
+    }
+    fn is_going(&self) -> bool {
+        self.is_going()
+    }
+    fn main_press(&self) -> Option<Press> {
+        self.main_press()
     }
 }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::time::Duration;
 
-use sendaluna_bedside::guide::Guide;
+use sendaluna_bedside::guide::{Felt, Guide};
 use sendaluna_bedside::home::Known;
 use sendaluna_bedside::say;
 use sendaluna_bedside::step::Way;
@@ -174,7 +174,8 @@ impl<'a> Led<'a> {
             None => self.ask("ask-pain-place", place),
         };
         self.hands.resume();
-        let answered = self.guide.answer_hurts(&mut self.home, &self.desk.clock, level, kind, place);
+        let answered =
+            self.guide.answer_hurts(&mut self.home, &self.desk.clock, Felt::Level(level, kind), place);
         match answered {
             Ok(answered) => {
                 self.pain_answer(answered.answer, answered.stepped.as_ref())?;

@@ -3,14 +3,18 @@
 
 mod answer;
 mod args;
+mod at_login;
 pub mod clock;
 mod hand_back;
 mod hands;
+pub mod hearing;
 mod home_test;
 pub mod leader;
 mod led;
+pub mod phone;
 mod questions;
 mod receive;
+mod reminders;
 mod session;
 mod sheet;
 mod today;

@@ -1,6 +1,7 @@
 //! What is due, what is not yet, what was done, and whom to ring.
 
 use sendaluna_bedside::BedsideError;
+use sendaluna_bedside::front::contacts_of;
 use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::step::Way;
@@ -35,7 +36,14 @@ pub fn gates(desk: &Desk) -> Result<u8, Trouble> {
 
 /// `contacts`.
 pub fn contacts(desk: &Desk) -> Result<u8, Trouble> {
-    let contacts = desk.look()?.contacts(&desk.words)?;
+    let in_record = desk.look().and_then(|home| Ok(home.contacts(&desk.words)?));
+    // A record that is shut does not shut away whom to ring.
+    let contacts = match in_record {
+        Err(Trouble::Bedside(BedsideError::Store(error))) => {
+            contacts_of(desk.folder()).ok_or(BedsideError::Store(error))?
+        }
+        contacts => contacts?,
+    };
     desk.answer(&contacts_text(desk, &contacts), &json!(contacts));
     Ok(0)
 }

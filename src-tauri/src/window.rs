@@ -3,6 +3,7 @@
 mod commands;
 mod desk;
 mod files;
+mod tray;
 
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::panic::AssertUnwindSafe;
@@ -18,6 +19,7 @@ use tauri::{
 };
 
 use crate::window::desk::Desk;
+use crate::window::tray::TrayWords;
 
 /// The name of the one window.
 const MAIN: &str = "main";
@@ -34,6 +36,8 @@ pub struct Wishes {
     pub language: String,
     /// A file to take in.
     pub file: Option<PathBuf>,
+    /// Open on the questions before a session.
+    pub begin: bool,
 }
 
 /// Opens the window, and stays until it is closed.
@@ -87,10 +91,18 @@ fn build(wishes: Wishes) -> tauri::Result<App> {
     context.config_mut().identifier = format!("org.sendaluna.home.{}", tag(&wishes.folder));
     let desk = Arc::new(Desk::new(wishes));
     let handed_over = Arc::clone(&desk);
-    tauri::Builder::default()
+    let builder = tauri::Builder::default();
+    // A phone's own notices; a desktop's are the reminder program's.
+    #[cfg(mobile)]
+    let builder = builder.plugin(tauri_plugin_notification::init());
+    builder
         .plugin(tauri_plugin_single_instance::init(move |app, args, from| {
-            if let Some(file) = crate::args::file_of(&args) {
+            let (file, begin) = crate::args::handed_over(&args);
+            if let Some(file) = file {
                 handed_over.files.offer([PathBuf::from(from).join(file)]);
+            }
+            if begin {
+                handed_over.files.offer_to_begin();
             }
             come_forward(app);
         }))
@@ -107,7 +119,7 @@ fn build(wishes: Wishes) -> tauri::Result<App> {
 }
 
 /// A name for a folder that fits into the name of an instance.
-fn tag(folder: &Path) -> String {
+pub fn tag(folder: &Path) -> String {
     let whole = std::path::absolute(folder).unwrap_or_else(|_| folder.to_path_buf());
     let mut hasher = DefaultHasher::new();
     whole.hash(&mut hasher);
@@ -132,6 +144,11 @@ fn make_window(app: &AppHandle, desk: &Arc<Desk>) -> tauri::Result<()> {
             }
         })
         .build()?;
+    let speaks = Arc::clone(desk);
+    tray::follow(&window, move || {
+        let say = |id: &str| speaks.with_words(|words| words.say(id, &[]));
+        TrayWords { open: say("tray-open"), close: say("tray-close") }
+    });
     let dropped = Arc::clone(desk);
     window.on_window_event(move |event| {
         if let WindowEvent::DragDrop(DragDropEvent::Drop { paths, .. }) = event {

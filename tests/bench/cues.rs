@@ -1,16 +1,19 @@
-//! How late a session's cues leave: five minutes in real time, while every core of the machine is
-//! busy and the disk is written to. A figure, not a verdict.
+//! How late a session's cues leave: twenty minutes in real time, while every core of the machine is
+//! busy and the disk is written to; beside it a bare thread that only waits for deadlines. Figures, not a
+//! verdict. What a cue is late by is measured where it is handed to voice and tones.
 
 use std::io::Write;
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::mpsc::channel;
 use std::time::{Duration, Instant};
 
 use sendaluna::clock::DeviceClock;
+use sendaluna::hearing::Hears;
 use sendaluna::leader::{Leader, Order};
 use sendaluna_bedside::Clock;
 use sendaluna_bedside::lead::Lead;
+use sendaluna_bedside::lead::heard::Heard;
 use sendaluna_bedside::types::{By, Words};
 use sendaluna_bedside::view::session::{Press, StageName, Told};
 use sendaluna_tests::device::{Device, answered, id};
@@ -18,17 +21,53 @@ use sendaluna_tests::world::World;
 use serde_json::json;
 
 /// How long is measured.
-const FOR: Duration = Duration::from_mins(5);
+const FOR: Duration = Duration::from_mins(20);
+/// How often the bare thread wakes.
+const EVERY: Duration = Duration::from_millis(500);
 
 fn main() {
     let busy = Arc::new(AtomicBool::new(true));
     let load = make_busy(&busy);
-    let late_ms = measure();
+    let bare = std::thread::spawn(bare);
+    let (late_ms, drift_ms) = measure();
+    let bare_ms = bare.join().expect("the bare thread ends");
     busy.store(false, Ordering::Relaxed);
     for thread in load {
         thread.join().expect("the load ends");
     }
-    report(late_ms);
+    report("cues of a session", late_ms);
+    report("a bare thread", bare_ms);
+    let mut out = std::io::stdout();
+    let _ = writeln!(out, "drift of the session's deadlines over the whole: {drift_ms} ms");
+}
+
+/// Waits for deadlines on a channel that nothing comes from, as the session's thread does; gives how late it
+/// woke for each, in whole ms.
+fn bare() -> Vec<u64> {
+    let (_keeps, nothing) = channel::<()>();
+    let began = Instant::now();
+    let mut late_ms = Vec::new();
+    for n in 1.. {
+        let deadline = began + EVERY * n;
+        let _ = nothing.recv_timeout(deadline.saturating_duration_since(Instant::now()));
+        late_ms.push(u64::try_from(deadline.elapsed().as_millis()).unwrap_or(u64::MAX));
+        if began.elapsed() >= FOR {
+            break;
+        }
+    }
+    late_ms
+}
+
+/// Notes when something was handed over to be heard.
+struct Notes(Arc<AtomicU64>, Arc<DeviceClock>);
+
+impl Hears for Notes {
+    fn hear(&mut self, heard: Vec<Heard>) {
+        if !heard.is_empty() {
+            self.0.store(self.1.now().mono_ms, Ordering::Release);
+        }
+    }
+    fn goes(&mut self, _: bool) {}
 }
 
 /// One spinning thread a core, and one that writes to the disk.
@@ -53,8 +92,9 @@ fn make_busy(busy: &Arc<AtomicBool>) -> Vec<std::thread::JoinHandle<()>> {
     threads
 }
 
-/// Leads a session, and gives how late each cue with a deadline left, in whole ms.
-fn measure() -> Vec<u64> {
+/// Leads a session, and gives how late each cue with a deadline left, in whole ms; and by how much the
+/// deadlines of a round drift from the seconds of its dose.
+fn measure() -> (Vec<u64>, u64) {
     let mut world = World::new();
     for item in &mut world.plan.items {
         let dose = json!({
@@ -79,12 +119,23 @@ fn measure() -> Vec<u64> {
     let sink = move |said: Told, due: Option<u64>| {
         let _ = told.send((said, due, reader.now().mono_ms));
     };
-    let leader = Leader::start(lead, Arc::clone(&clock), Box::new(sink));
-    let mut late_ms = Vec::new();
+    let heard_at = Arc::new(AtomicU64::new(0));
+    let notes = Notes(Arc::clone(&heard_at), Arc::clone(&clock));
+    let leader = Leader::start(lead, Arc::clone(&clock), Box::new(sink), |_| notes);
+    let (mut late_ms, mut drift_ms, mut last_due) = (Vec::new(), 0, None::<u64>);
     while let Ok((said, due, left_ms)) = tell.recv() {
         if let Told::Stage { stage } = &said {
             if let Some(due_ms) = due {
-                late_ms.push(left_ms.saturating_sub(due_ms));
+                let heard = heard_at.swap(0, Ordering::AcqRel);
+                late_ms.push(if heard == 0 { left_ms } else { heard }.saturating_sub(due_ms));
+                // Every deadline of this dose lies whole seconds from the one before.
+                if stage.stage == StageName::Running {
+                    let off = last_due.map_or(0, |last| due_ms.saturating_sub(last) % 1_000);
+                    drift_ms += off.min(1_000 - off);
+                    last_due = Some(due_ms);
+                } else {
+                    last_due = None;
+                }
             }
             if stage.can_ready {
                 leader.order(Order::Press(Press::Ready));
@@ -96,15 +147,15 @@ fn measure() -> Vec<u64> {
     }
     drop(tell);
     leader.end();
-    late_ms
+    (late_ms, drift_ms)
 }
 
-fn report(mut late_ms: Vec<u64>) {
+fn report(what: &str, mut late_ms: Vec<u64>) {
     late_ms.sort_unstable();
     let at = |share: usize| late_ms[(late_ms.len() - 1) * share / 1000];
     let mut out = std::io::stdout();
-    let cues = late_ms.len();
-    let _ = writeln!(out, "{cues} cues in {} s, under load; later than their deadline by", FOR.as_secs());
+    let deadlines = late_ms.len();
+    let _ = writeln!(out, "{what}: {deadlines} deadlines in {} s, under load; late by", FOR.as_secs());
     for (name, ms) in [("half", at(500)), ("99 %", at(990)), ("worst", at(1000))] {
         let _ = writeln!(out, "{name:>6}: {ms} ms");
     }

@@ -8,7 +8,7 @@ use sendaluna_bedside::types::{
 use sendaluna_bedside::view::{
     day, figure, hand_back, home_test, names, past, receive, session, step, window,
 };
-use sendaluna_bedside::{begin, settings};
+use sendaluna_bedside::{begin, reminding, settings, view};
 use sendaluna_tests::root;
 use serde_json::{Value, json};
 use ts_rs::{Config, TS};
@@ -26,6 +26,11 @@ fn the_types_are_current() {
     let all: &[fn(&Config) -> String] = &[
         declared::<names::Tier>,
         declared::<names::SideName>,
+        declared::<names::Weekday>,
+        declared::<names::DistressName>,
+        declared::<names::PaceName>,
+        declared::<names::WhyNotName>,
+        declared::<names::BreakWhyName>,
         declared::<names::PositionName>,
         declared::<names::PlaceName>,
         declared::<names::PainKindName>,
@@ -42,7 +47,12 @@ fn the_types_are_current() {
         declared::<window::ProblemView>,
         declared::<window::LanguageView>,
         declared::<settings::Theme>,
+        declared::<settings::Hearing>,
         declared::<window::SettingsView>,
+        declared::<reminding::Shows>,
+        declared::<view::reminding::RemindingView>,
+        declared::<view::reminding::DayOffView>,
+        declared::<view::reminding::WhyNotView>,
         declared::<window::StartView>,
         declared::<window::WrittenView>,
         declared::<receive::OfferView>,

@@ -45,7 +45,8 @@ const MAY_KNOW: &[(&str, &[&str])] = &[
         ],
     ),
     ("sendaluna-device", &[]),
-    ("sendaluna", &["sendaluna-bedside"]),
+    ("sendaluna", &["sendaluna-bedside", "sendaluna-device"]),
+    ("sendaluna-reminders", &["sendaluna-core", "sendaluna-zones"]),
     ("sendaluna-bare", &[]),
     (
         "sendaluna-life",

@@ -182,7 +182,9 @@ fn no_message_is_unused() {
 fn a_message_that_code_asks_for_exists() {
     let english = messages("en");
     let mut asked = BTreeSet::new();
-    for path in files("src-tauri", ".rs") {
+    // The device has no messages: texts come in, and what it says to its services is no text for people.
+    let speaks = |path: &std::path::PathBuf| !path.components().any(|part| part.as_os_str() == "device");
+    for path in files("src-tauri", ".rs").into_iter().filter(speaks) {
         let text = std::fs::read_to_string(path).expect("there");
         let calls = text.split(".say(").skip(1).chain(text.split("say(desk, ").skip(1));
         for after in calls.chain(text.split("self.ask(").skip(1)) {

@@ -5,6 +5,7 @@ use std::cell::RefCell;
 use chrono::Duration;
 use sendaluna_bedside::Clock;
 use sendaluna_bedside::begin::Questions;
+use sendaluna_bedside::guide::Felt;
 use sendaluna_bedside::hand::WhichDay;
 use sendaluna_bedside::types::{
     By, Cue, Ending, LeaveReason, PainAnswer, PainKind, SignId, State, Tier, Words,
@@ -137,7 +138,8 @@ fn this_hurts_leads_to_each_of_its_answers() {
         lead(&mut home, &mut guide, &clock, |_, told| done(told) == 4);
         guide.hurts(&clock).expect("at any time");
         assert_eq!(guide.wake_at(), None, "movement and voice stop");
-        let given = guide.answer_hurts(&mut home, &clock, level, kind, None).expect("answered").answer;
+        let given =
+            guide.answer_hurts(&mut home, &clock, Felt::Level(level, kind), None).expect("answered").answer;
         assert_eq!(given, answer);
         lead(&mut home, &mut guide, &clock, |_, _| false);
         let ending = guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
@@ -179,7 +181,10 @@ fn what_hurt_is_left_for_the_day_and_offered_again_the_next() {
     let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
     lead(&mut home, &mut guide, &clock, |guide, told| guide.state() == State::Prepare && !told.is_empty());
     guide.hurts(&clock).expect("at any time");
-    let answer = guide.answer_hurts(&mut home, &clock, 3, PainKind::Sharp, None).expect("answered").answer;
+    let answer = guide
+        .answer_hurts(&mut home, &clock, Felt::Level(3, PainKind::Sharp), None)
+        .expect("answered")
+        .answer;
     assert_eq!(answer, PainAnswer::StopExercise);
     guide.finish(&mut home, &clock.now(), None, None, None).expect("written");
     assert_eq!(code(home.begin(None, By::Patient, &clock.now()).map(|_| ())), "nothing-due");

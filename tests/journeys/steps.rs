@@ -6,6 +6,7 @@ use std::cell::RefCell;
 use chrono::Duration;
 use sendaluna_bedside::before::PainBefore;
 use sendaluna_bedside::begin::Questions;
+use sendaluna_bedside::guide::Felt;
 use sendaluna_bedside::lead::Lead;
 use sendaluna_bedside::step::Way;
 use sendaluna_bedside::types::{By, PainAnswer, PainKind, State, Words};
@@ -147,7 +148,8 @@ fn pain_over_the_figure_goes_one_down_at_once_and_down_needs_no_leave() {
     let mut guide = home.begin(None, By::Patient, &clock.now()).expect("begins");
     lead(&mut home, &mut guide, &clock, |guide, _| guide.state() == State::Running);
     guide.hurts(&clock).expect("it stops");
-    let hurt = guide.answer_hurts(&mut home, &clock, 5, PainKind::Stretching, None).expect("answered");
+    let hurt =
+        guide.answer_hurts(&mut home, &clock, Felt::Level(5, PainKind::Stretching), None).expect("answered");
     assert_eq!(hurt.answer, PainAnswer::StopExercise);
     let stepped = hurt.stepped.expect("one down");
     assert_eq!((stepped.from, stepped.to, stepped.why), (2, 1, StepWhy::Pain));
@@ -171,7 +173,7 @@ fn the_next_mornings_pain_is_asked_once_and_a_rise_makes_the_day_smaller() {
     pass(&clock, 22);
     let view = home.before_view(None, false, &words(), &clock.now()).expect("may begin");
     assert!(view.morning && view.coming[0].dose.starts_with("Do it 8 times. Do this 2 rounds."));
-    let pain = PainBefore { morning: Some(3), now: Some(1) };
+    let pain = PainBefore { morning: Some(3), now: Some(1), seen: None };
     let answer = home.answer_before(&[], pain, By::Patient, &words(), &clock.now()).expect("answered");
     assert_eq!(answer.stop, None);
     let morning = answer.morning.expect("two points over yesterday's");
@@ -197,11 +199,11 @@ fn a_morning_no_worse_leaves_everything_as_it_is() {
     let (_device, mut home, clock) = begun(&stepping());
     train(&mut home, &clock);
     pass(&clock, 22);
-    let pain = PainBefore { morning: Some(2), now: Some(2) };
+    let pain = PainBefore { morning: Some(2), now: Some(2), seen: None };
     let answer = home.answer_before(&[], pain, By::Patient, &words(), &clock.now()).expect("answered");
     assert_eq!((answer.morning, answer.stop), (None, None));
     assert_eq!(slide(&home, &clock.now()).step.map(|step| step.step), Some(2));
-    let wrong = PainBefore { morning: Some(11), now: None };
+    let wrong = PainBefore { morning: Some(11), ..PainBefore::default() };
     assert_eq!(
         code(home.answer_before(&[], wrong, By::Patient, &words(), &clock.now())),
         "figure-out-of-range"

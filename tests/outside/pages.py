@@ -95,6 +95,39 @@ def check_sheet(tally: Tally, name: str, sheet: Path, patient: tuple[str | Path,
             tally.check(f"{name}: who says so", squeezed(reason["said"]) in printed, reason["said"])
 
 
+def check_today(tally: Tally, name: str, lang: str, folder: Path) -> None:
+    """One page that both validators pass; what is due, what is not yet, and whom to ring stand on it."""
+    patient = ("--lang", lang, "--data", folder / "home", "--key-in-file")
+    page_of_day = folder / f"today-{lang}.pdf"
+    run("sendaluna", "today", "--out", page_of_day, *patient)
+    validate(tally, f"{name} today-{lang}", page_of_day)
+    info = subprocess.check_output(["pdfinfo", page_of_day], text=True)
+    tally.same(f"{name} today-{lang}: one page", re.search(r"^Pages: +(\d+)$", info, re.MULTILINE)[1], "1")
+    sizes = {float(size) for size in re.findall(r'<fontspec[^>]* size="([\d.]+)"', as_xml(page_of_day))}
+    tally.check(f"{name} today-{lang}: nothing under 9 pt", bool(sizes) and min(sizes) >= 9, sizes)
+    printed = text(page_of_day)
+    day = run("sendaluna", "due", "--json", *patient).json
+    contacts = day["contacts"]
+    said = [day["date_said"][1:], *(contacts[one] for one in ("phone", "out_of_hours_phone", "emergency_phone"))]
+    # What a stage has, but not on this day, stays off the page.
+    due = [item for item in day["due"] if item["times"] > 0 or item["can_start"]]
+    said += [item["name"] for item in [*due, *day["not_yet"]]]
+    said += [sign["text"] for sign in contacts["signs"] if sign["tier"] != "note"]
+    if lang != "ar":
+        said += [item["side"] for item in due]
+    else:
+        # Right to left, poppler gives words in the order in which they stand: figures and names are enough.
+        said = said[1:4]
+    for one in said:
+        tally.check(f"{name} today-{lang}: on the page", squeezed(one) in printed, one)
+
+
+def as_xml(file: Path) -> str:
+    """Every size of print, by poppler, without its pictures."""
+    command = ["pdftohtml", "-xml", "-i", "-zoom", "1", "-stdout", file]
+    return subprocess.check_output(command, text=True, stderr=subprocess.DEVNULL)
+
+
 def check_letter(tally: Tally, letter: Path, plan: Path, code: str, folder: Path) -> None:
     """The codes on paper, photographed as it were, hold the plan file and never the letter code."""
     subprocess.run(["pdftoppm", "-r", "120", "-png", letter, folder / "letter"], check=True, stderr=subprocess.DEVNULL)
@@ -150,6 +183,8 @@ def check_demo(tally: Tally, name: str, days_ago: int, side: str, folder: Path) 
         run("sendaluna", "hand-back", "--out", folder / lang, "--ask", "Why? <b>&", *patient)
         validate(tally, f"{name} report-{lang}", folder / lang / "report.pdf")
         tally.check(f"{name}: the question", "Why?<b>&" in text(folder / lang / "report.pdf"))
+    for lang in ("en", "es", "ar"):
+        check_today(tally, name, lang, folder)
     check_again(tally, name, folder)
     home = folder / "home.pdf"
     run("sendaluna", "sheet", "--out", home, "--lang", "en", "--data", folder / "home", "--key-in-file")

@@ -4,6 +4,16 @@ export type Tier = "emergency" | "ring-today" | "note";
 
 export type SideName = "left" | "right" | "both" | "neither";
 
+export type Weekday = "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday";
+
+export type DistressName = "none" | "some" | "much";
+
+export type PaceName = "prescribed" | "slower" | "slowest" | "by-hand";
+
+export type WhyNotName = "hurts" | "unwell" | "tired" | "no-time" | "away" | "not-said";
+
+export type BreakWhyName = "own" | "clinic" | "hospital";
+
 export type PositionName = "supine" | "hook-lying" | "side-lying" | "prone" | "seated" | "standing" | "bent-over" | "kneeling" | "hands-and-knees";
 
 export type PlaceName = "hip" | "thigh" | "knee" | "calf" | "foot" | "back" | "shoulder" | "elsewhere";
@@ -124,6 +134,27 @@ rtl: boolean, };
 export type Theme = "system" | "light" | "dark";
 
 /**
+ * How a session is to be heard.
+ */
+export type Hearing = { 
+/**
+ * Cues are spoken.
+ */
+speech: boolean, 
+/**
+ * Cues have tones.
+ */
+tones: boolean, 
+/**
+ * How fast it speaks, -100 to 100; 0 is the voice's own.
+ */
+rate: number, 
+/**
+ * How high it speaks, -100 to 100; 0 is the voice's own.
+ */
+pitch: number, };
+
+/**
  * How the patient wants it.
  */
 export type SettingsView = { 
@@ -154,7 +185,115 @@ awake_from: string,
 /**
  * Awake to, as people say it.
  */
-awake_to: string, };
+awake_to: string, 
+/**
+ * How a session is to be heard.
+ */
+hearing: Hearing, 
+/**
+ * How fast the count goes.
+ */
+pace: PaceName, };
+
+/**
+ * How much a notice says.
+ */
+export type Shows = "little" | "exercises";
+
+/**
+ * How the patient wants to be reminded, said.
+ */
+export type RemindingView = { 
+/**
+ * At all.
+ */
+on: boolean, 
+/**
+ * Today's times, as people say them; empty if there are none.
+ */
+today_said: string, 
+/**
+ * The patient has chosen the times.
+ */
+own_times: boolean, 
+/**
+ * The times of a day, in minutes after midnight: those chosen, else those of the week's busiest day.
+ */
+times_min: Array<number>, 
+/**
+ * The same, as people say them.
+ */
+times: Array<string>, 
+/**
+ * So many times the plan asks for on the week's busiest day.
+ */
+asks_most: number, 
+/**
+ * The days of the week.
+ */
+days_off: Array<DayOffView>, 
+/**
+ * It is quiet in the hours of sleep, and not at hours of the patient's own.
+ */
+quiet_asleep: boolean, 
+/**
+ * Quiet from, in minutes after midnight.
+ */
+quiet_from_min: number, 
+/**
+ * Quiet to, in minutes after midnight.
+ */
+quiet_to_min: number, 
+/**
+ * Quiet from, as people say it.
+ */
+quiet_from: string, 
+/**
+ * Quiet to, as people say it.
+ */
+quiet_to: string, 
+/**
+ * A notice comes with a sound.
+ */
+sound: boolean, 
+/**
+ * How much a notice says.
+ */
+shows: Shows, 
+/**
+ * The break that today lies in, if it does.
+ */
+break_said: string | null, };
+
+/**
+ * A day of the week.
+ */
+export type DayOffView = { 
+/**
+ * Which.
+ */
+day: Weekday, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * It is without a reminder.
+ */
+off: boolean, };
+
+/**
+ * "You said not today. Why was that?" It is asked once.
+ */
+export type WhyNotView = { 
+/**
+ * Of which day.
+ */
+day: string, 
+/**
+ * The question.
+ */
+said: string, };
 
 /**
  * What a window needs first.
@@ -187,7 +326,15 @@ contacts: ContactsView | null,
 /**
  * Today, if a plan is held.
  */
-day: DayView | null, };
+day: DayView | null, 
+/**
+ * How the patient wants to be reminded, if a plan is held.
+ */
+reminding: RemindingView | null, 
+/**
+ * Whether reminders start when the device does; `None` if this device cannot. The shell knows.
+ */
+starts_at_login: boolean | null, };
 
 /**
  * What was written down.
@@ -389,7 +536,11 @@ ring_first: boolean,
 /**
  * A stop that said to ring, until the patient has spoken to the clinic.
  */
-stop: StopView | null, };
+stop: StopView | null, 
+/**
+ * "You said not today. Why was that?"
+ */
+why_not: WhyNotView | null, };
 
 /**
  * "Now: 6 exercises, 24 minutes".
@@ -1257,6 +1408,18 @@ waits_for: WaitsFor | null,
  */
 can_ready: boolean, 
 /**
+ * A helper leads: they may say what they see in place of a figure.
+ */
+helper: boolean, 
+/**
+ * The count goes by hand, and waits for a step.
+ */
+can_step: boolean, 
+/**
+ * How fast the count goes.
+ */
+pace: PaceName, 
+/**
  * Pausing fits now.
  */
 can_pause: boolean, 
@@ -1462,7 +1625,11 @@ ended: EndedView, };
 /**
  * What can be pressed in a session.
  */
-export type Press = { "press": "ready" } | { "press": "pause" } | { "press": "go-on" } | { "press": "go-on-now" } | { "press": "hurts" } | { "press": "hurts-answer", 
+export type Press = { "press": "ready" } | { "press": "pause" } | { "press": "go-on" } | { "press": "go-on-now" } | { "press": "step-on" } | { "press": "pace", 
+/**
+ * Which.
+ */
+pace: PaceName, } | { "press": "hurts" } | { "press": "hurts-answer", 
 /**
  * 0 to 10.
  */
@@ -1474,7 +1641,11 @@ kind: PainKindName,
 /**
  * Where.
  */
-place: PlaceName | null, } | { "press": "fewer", 
+place: PlaceName | null, } | { "press": "distress", 
+/**
+ * How much distress.
+ */
+seen: DistressName, } | { "press": "fewer", 
 /**
  * How many.
  */

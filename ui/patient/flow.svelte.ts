@@ -5,14 +5,11 @@
 import type {
     BeforeView,
     DayView,
-    EndedView,
     HandBackAsked,
-    HandBackView,
     ItemView,
     MorningView,
     OfferView,
     PainSaidView,
-    PastView,
     Press,
     ProblemView,
     SetBackName,
@@ -26,25 +23,8 @@ import type {
 import { say, speak } from '../shared/words.svelte';
 import { HomeTest } from './home-test.svelte';
 import { type Change, type host, type PainBefore, Refused, type Way, type Whom } from './host';
-
-export type Page =
-    | { at: 'blank' }
-    | { at: 'problem'; problem: ProblemView }
-    | { at: 'first' }
-    | { at: 'receive' }
-    | { at: 'day' }
-    | { at: 'weeks' }
-    | { at: 'item'; item: string }
-    | { at: 'not-yet'; item: string }
-    | { at: 'past'; past: PastView }
-    | { at: 'hand-back'; view: HandBackView; saved: string | null }
-    | { at: 'contacts' }
-    | { at: 'settings' }
-    | { at: 'before'; only: string | null; goesOn: boolean }
-    | { at: 'session' }
-    | { at: 'ended'; ended: EndedView }
-    | { at: 'test-before'; test: string }
-    | { at: 'test' };
+import type { Page } from './page';
+import { Reminders } from './reminders';
 
 /** How often the day is asked for anew while it is on the screen: spacing passes, and midnight comes. */
 const FRESH_MS = 30_000;
@@ -81,10 +61,15 @@ export class Flow {
     /** Which question about the day was the last: an older answer says nothing new. */
     private asked = 0;
 
+    /** One call after the other, or a file would come between a wish to begin and its questions. */
+    private called: Promise<void> = Promise.resolve();
+
     readonly homeTest: HomeTest;
+    readonly reminders: Reminders;
 
     constructor(private readonly host: Host) {
         this.homeTest = new HomeTest(this, host);
+        this.reminders = new Reminders(this, host);
     }
 
     get busy(): boolean {
@@ -105,11 +90,18 @@ export class Flow {
         }
     }
 
-    /** From now on follows the files that come, and the time that passes. */
+    /** From now on follows what is handed over, and the time that passes. */
     async follow(): Promise<void> {
-        await this.try(() => this.host.watchFiles(() => void this.handedOver()));
+        await this.try(() => this.host.watchFiles(() => void this.call()));
+        await this.call();
         setInterval(() => void this.freshen(), FRESH_MS);
         document.addEventListener('visibilitychange', () => void this.freshen());
+    }
+
+    /** "Start" was pressed on a reminder, or a file came. */
+    private call(): Promise<void> {
+        this.called = this.called.then(this.reminders.begin).then(() => this.handedOver());
+        return this.called;
     }
 
     async retry(): Promise<void> {
@@ -125,7 +117,7 @@ export class Flow {
     }
 
     /** Takes over how the patient wants it. */
-    private take(start: StartView): void {
+    take(start: StartView): void {
         this.start = start;
         if (start.day) this.takeDay(start.day);
         const { language, theme, text } = start.settings;
@@ -161,7 +153,7 @@ export class Flow {
         if (shown && !document.hidden) await this.try(() => this.refresh());
     }
 
-    private async refresh(): Promise<void> {
+    async refresh(): Promise<void> {
         const question = ++this.asked;
         const day = await this.host.day();
         if (question === this.asked) this.takeDay(day);
@@ -187,7 +179,7 @@ export class Flow {
     }
 
     /** Writes something down once, goes back to the day, and says so there. What was refused stays. */
-    private async write(act: () => Promise<WrittenView>): Promise<void> {
+    async write(act: () => Promise<WrittenView>): Promise<void> {
         if (this.writing) return;
         this.writing = true;
         let said: string | null = null;
@@ -201,7 +193,33 @@ export class Flow {
         this.notice = said;
     }
 
+    /** What came of something, for where it was asked; what went wrong is said there too. */
+    async saidOf(act: () => Promise<WrittenView | null>): Promise<string> {
+        this.takeProblem();
+        let said = '';
+        await this.try(async () => {
+            said = (await act())?.said ?? '';
+        });
+        const problem = this.takeProblem();
+        return problem ? `${problem.happened}\n${problem.to_do}` : said;
+    }
+
+    private takeProblem(): ProblemView | null {
+        const { problem } = this;
+        this.problem = null;
+        return problem;
+    }
+
     // How the patient wants it.
+
+    /** The sentences as they are now: a day has passed, or a break was noted, since the start. */
+    settings = async (): Promise<void> => {
+        await this.try(async () => this.take(await this.host.start()));
+        this.go({ at: 'settings' });
+    };
+
+    tryVoice = (): Promise<string> => this.saidOf(() => this.host.tryVoice());
+    print = (): Promise<string> => this.saidOf(() => this.host.saveToday());
 
     change = async (change: Change): Promise<void> => {
         this.problem = null;
@@ -286,6 +304,7 @@ export class Flow {
             'past',
             'hand-back',
             'settings',
+            'reminders',
             'before',
             'test-before',
             'ended',
@@ -346,7 +365,11 @@ export class Flow {
     unwell = async (): Promise<void> => {
         await this.try(async () => {
             this.stop = (
-                await this.host.answerBefore(['unwell'], { morning: null, now: null }, this.helper)
+                await this.host.answerBefore(
+                    ['unwell'],
+                    { morning: null, now: null, seen: null },
+                    this.helper,
+                )
             ).stop;
         });
     };

@@ -32,6 +32,8 @@ function start(changes: Partial<StartView> = {}): StartView {
             awake_to_min: 1260,
             awake_from: '08:00',
             awake_to: '21:00',
+            hearing: { speech: true, tones: true, rate: -20, pitch: 0 },
+            pace: 'prescribed',
         },
         languages: [
             { lang: 'en', name: 'English', rtl: false },
@@ -42,6 +44,8 @@ function start(changes: Partial<StartView> = {}): StartView {
         problem: null,
         contacts: null,
         day,
+        reminding: null,
+        starts_at_login: null,
         ...changes,
     };
 }
@@ -253,7 +257,7 @@ describe('pain that had risen by the morning', () => {
         await flow.open();
         await flow.prepare(null, false);
         fake.answers['before'] = () => ({ questions: 'one-tap', morning: false });
-        await flow.answer([], { morning: 6, now: 2 });
+        await flow.answer([], { morning: 6, now: 2, seen: null });
         expect([flow.morning, flow.answered, flow.before?.questions]).toEqual([morning, true, 'one-tap']);
     });
 });

@@ -6,7 +6,9 @@ import { Channel, invoke } from '@tauri-apps/api/core';
 import type {
     AnsweredView,
     BeforeView,
+    BreakWhyName,
     DayView,
+    DistressName,
     FigureAsked,
     FigureView,
     HandBackAsked,
@@ -17,20 +19,42 @@ import type {
     ProblemView,
     SetBackName,
     SettingsView,
+    Shows,
     SideName,
     StartView,
     TestBeforeView,
     TestPress,
     TestTold,
     Told,
+    Weekday,
+    WhyNotName,
     WrittenView,
 } from '../generated/bridge';
+import { levelledAll } from '../shared/marks';
 import { Figures } from './figures.svelte';
+
+/** When it is to be quiet: in the hours of sleep, or from a minute after midnight to another. */
+export type QuietWish = { when: 'asleep' } | { when: 'between'; from_min: number; to_min: number };
+
+/** What can be changed of the reminders; what is not given stays. */
+export interface RemindingChange {
+    on?: boolean;
+    /** In minutes after midnight; none to have them worked out from the plan. */
+    times_min?: number[];
+    days_off?: Weekday[];
+    quiet?: QuietWish;
+    sound?: boolean;
+    shows?: Shows;
+}
 
 /** What can be changed of how the patient wants it. */
 export type Change = Partial<
-    Pick<SettingsView, 'language' | 'text' | 'theme' | 'awake_from_min' | 'awake_to_min'> & {
+    Pick<
+        SettingsView,
+        'language' | 'text' | 'theme' | 'awake_from_min' | 'awake_to_min' | 'hearing' | 'pace'
+    > & {
         first_done: boolean;
+        reminding: RemindingChange;
     }
 >;
 
@@ -38,6 +62,8 @@ export type Change = Partial<
 export interface PainBefore {
     morning: number | null;
     now: number | null;
+    /** What a helper sees now, in place of a figure. */
+    seen: DistressName | null;
 }
 
 /** Where a dose is to step: one up, one down, or nowhere for now. */
@@ -59,16 +85,16 @@ function isProblem(reason: unknown): reason is ProblemView {
 
 async function call<T>(command: string, args: Record<string, unknown> = {}): Promise<T> {
     try {
-        return await invoke<T>(command, args);
+        return levelledAll(await invoke<T>(command, args));
     } catch (reason) {
-        if (isProblem(reason)) throw new Refused(reason);
+        if (isProblem(reason)) throw new Refused(levelledAll(reason));
         throw reason;
     }
 }
 
 function channel<T>(onmessage: (message: T) => void): Channel<T> {
     const made = new Channel<T>();
-    made.onmessage = onmessage;
+    made.onmessage = (message) => onmessage(levelledAll(message));
     return made;
 }
 
@@ -77,10 +103,17 @@ export const host = {
     retry: () => call<StartView>('retry'),
     reveal: () => call<void>('reveal'),
     change: (change: Change) => call<StartView>('change', { change }),
+    startAtLogin: (starts: boolean) => call<StartView>('start_at_login', { starts }),
+    tryVoice: () => call<WrittenView>('try_voice'),
+    sendOne: () => call<WrittenView>('send_one'),
+    saveCalendar: () => call<WrittenView | null>('save_calendar'),
+    saveToday: () => call<WrittenView | null>('save_today'),
 
     pickFile: () => call<OfferView | null>('pick_file'),
     nextFile: () => call<OfferView | null>('next_file'),
+    /** Tells of files, and of "start" pressed on a reminder. */
     watchFiles: (onfile: () => void) => call<void>('watch_files', { channel: channel<boolean>(onfile) }),
+    takeBegin: () => call<boolean>('take_begin'),
     tryCode: (code: string) => call<OfferView>('try_code', { code }),
     takeIn: (digest: string, sides: SideName[], today: string | null) =>
         call<WrittenView>('take_in', { digest, sides, today }),
@@ -112,6 +145,9 @@ export const host = {
     stopItem: (item: string, undo: boolean) => call<WrittenView>('stop_item', { item, undo }),
     step: (item: string, way: Way, helper: boolean) => call<WrittenView>('step', { item, way, helper }),
     setBack: (what: SetBackName) => call<WrittenView>('set_back', { what }),
+    declareBreak: (from: string, through: string, why: BreakWhyName, words: string) =>
+        call<WrittenView>('declare_break', { from, through, why, words }),
+    notTodayBecause: (day: string, why: WhyNotName) => call<WrittenView>('not_today_because', { day, why }),
     ring: (whom: Whom) => call<void>('ring', { whom }),
 };
 

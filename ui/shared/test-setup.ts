@@ -6,3 +6,13 @@ class StillObserver implements ResizeObserver {
 }
 
 globalThis.ResizeObserver ??= StillObserver;
+
+/** Nor does it answer a media query: nothing that is asked of the device is so. */
+window.matchMedia ??= (media) =>
+    Object.assign(new EventTarget(), {
+        media,
+        matches: false,
+        onchange: null,
+        addListener() {},
+        removeListener() {},
+    });

@@ -1,10 +1,11 @@
 import { FluentBundle, type FluentResource, type FluentVariable } from '@fluent/bundle';
+import { levelled } from './marks';
 
 /** The same files that the programs speak from, parsed; what only Rust says is left out. */
 const files = import.meta.glob<() => FluentResource['body']>(
     [
         '../../locales/*/*.ftl',
-        '!../../locales/*/{clinic,errors,fhir,letter,movements-*,problems,report,sheet,stage}.ftl',
+        '!../../locales/*/{clinic,errors,fhir,letter,movements-*,problems,report,sheet,stage,today}.ftl',
     ],
     { import: 'default', eager: true },
 );
@@ -12,10 +13,13 @@ const files = import.meta.glob<() => FluentResource['body']>(
 let lang = $state('en');
 const bundles = new Map<string, FluentBundle>();
 
+/** Numbers have the same digits on every page, those of the numbers to ring: Rust writes them so too. */
+const localeOf = (tag: string): string => `${tag}-u-nu-latn`;
+
 function bundleOf(tag: string): FluentBundle {
     const known = bundles.get(tag);
     if (known) return known;
-    const bundle = new FluentBundle(tag, { useIsolating: false });
+    const bundle = new FluentBundle(localeOf(tag), { useIsolating: false });
     for (const [path, parsed] of Object.entries(files)) {
         if (path.split('/').at(-2) === tag) bundle.addResource({ body: parsed() });
     }
@@ -39,7 +43,14 @@ export function say(id: string, args: Record<string, FluentVariable> = {}): stri
         const bundle = bundleOf(tag);
         const pattern = bundle.getMessage(id)?.value;
         // A variable that is missing is shown as its name; it must not take the page away.
-        if (pattern) return bundle.formatPattern(pattern, args, []);
+        if (pattern) return levelled(bundle.formatPattern(pattern, args, []));
     }
     return id;
+}
+
+/** Several things: "a, b and c". */
+export function listed(things: readonly string[]): string {
+    const last = things.at(-1);
+    if (things.length < 2 || last === undefined) return last ?? '';
+    return say('list-last', { first: things.slice(0, -1).join(say('list-comma')), last });
 }

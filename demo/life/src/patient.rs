@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::path::Path;
 
 use chrono::{DateTime, Duration, Utc};
-use sendaluna_bedside::guide::Guide;
+use sendaluna_bedside::guide::{Felt, Guide};
 use sendaluna_bedside::receive::Confirmation;
 use sendaluna_bedside::types::{
     By, Cue, IanaZone, ItemId, KeyringOrFile, LeaveReason, OperatedSide, PainKind, Place, State,
@@ -114,7 +114,7 @@ impl Patient {
                     let level = mood.hurts.map_or(0, |(_, level)| level);
                     guide.hurts(clock)?;
                     let place = Some(Place::Hip);
-                    guide.answer_hurts(home, clock, level, PainKind::Stretching, place)?.cues
+                    guide.answer_hurts(home, clock, Felt::Level(level, PainKind::Stretching), place)?.cues
                 }
                 _ => {
                     sleep_until(clock, guide.wake_at());

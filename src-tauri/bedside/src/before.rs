@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 use sendaluna_core::calendar::DueItem;
 use sendaluna_core::ids::{ItemId, SignId};
 use sendaluna_core::plan::doc::Tier;
-use sendaluna_core::record::By;
-use sendaluna_core::session::{PainAnswer, Runner, answer_at_rest, arrange};
+use sendaluna_core::record::{By, Distress};
+use sendaluna_core::session::{PainAnswer, Runner, answer_at_rest, answer_to_distress_at_rest, arrange};
 use sendaluna_words::Words;
 use serde::Deserialize;
 
@@ -28,6 +28,9 @@ pub struct PainBefore {
     pub morning: Option<u8>,
     /// Now, at rest, 0 to 10.
     pub now: Option<u8>,
+    /// What a helper sees now, in place of a figure.
+    #[serde(default)]
+    pub seen: Option<Distress>,
 }
 
 impl Bedside {
@@ -96,6 +99,11 @@ impl Bedside {
                 tier = Some(Tier::RingToday);
             }
             written = written.and_then(|()| self.answer_pain_before(level, by, now).map(|_| ()));
+        } else if let Some(seen) = pain.seen.filter(|_| !rings(tier)) {
+            if answer_to_distress_at_rest(seen) == PainAnswer::StopToday {
+                tier = Some(Tier::RingToday);
+            }
+            written = written.and_then(|()| self.answer_distress_before(seen, by, now));
         }
         // Whom to ring is said even if nothing could be written.
         if !rings(tier) {

@@ -8,8 +8,10 @@ use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
 use sendaluna_core::plan::UNWELL;
 use sendaluna_core::plan::doc::{Dose, Tier, When};
-use sendaluna_core::record::{Body, By, Ending, Moment, Pain, SessionRecord, SetBackKind};
-use sendaluna_core::session::{Arranged, PainAnswer, Runner, SetId, answer_at_rest, arrange};
+use sendaluna_core::record::{Body, By, Distress, Ending, Moment, Pain, SessionRecord, SetBackKind};
+use sendaluna_core::session::{
+    Arranged, PainAnswer, Runner, SetId, answer_at_rest, answer_to_distress_at_rest, arrange,
+};
 use serde::Serialize;
 
 use crate::clock::Now;
@@ -110,6 +112,21 @@ impl Bedside {
         let pain = Pain::of_level(Moment::Before, level, answer);
         self.record(now, by, Body::PainAnswered { session: None, pain })?;
         Ok(answer)
+    }
+
+    /// Distress that a helper sees before a session, in place of pain at rest.
+    pub fn answer_distress_before(&mut self, seen: Distress, by: By, now: &Now) -> Result<(), BedsideError> {
+        let answer = answer_to_distress_at_rest(seen);
+        let pain = Pain {
+            moment: Moment::Before,
+            level: None,
+            distress: Some(seen),
+            kind: None,
+            place: None,
+            item: None,
+            answer,
+        };
+        self.record(now, by, Body::PainAnswered { session: None, pain })
     }
 
     /// The patient has spoken to the clinic: after a stop, or after a long break.

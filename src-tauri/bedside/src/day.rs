@@ -1,7 +1,8 @@
 //! What is due today, what is not yet, which rules hold, and whom to ring: views in the patient's
 //! words, for every shell.
 
-use sendaluna_core::calendar::{Away, DueDay, DueItem, EpisodeDay};
+use chrono::NaiveTime;
+use sendaluna_core::calendar::{Away, DueDay, DueItem};
 use sendaluna_core::gate::{Cause, DayRule, Gate, Standstill, day_rules};
 use sendaluna_core::home_test::DueTest;
 use sendaluna_core::plan::Amount;
@@ -48,7 +49,7 @@ impl Bedside {
     }
 }
 
-struct View<'a> {
+pub(crate) struct View<'a> {
     home: &'a Bedside,
     known: &'a Known,
     speaker: Speaker<'a>,
@@ -57,7 +58,7 @@ struct View<'a> {
 }
 
 impl<'a> View<'a> {
-    fn new(home: &'a Bedside, known: &'a Known, words: &'a Words, now: &'a Now) -> Self {
+    pub(crate) fn new(home: &'a Bedside, known: &'a Known, words: &'a Words, now: &'a Now) -> Self {
         let due = home.due_day(known, now);
         View { home, known, speaker: Speaker::new(words, Some(&known.plan)), now, due }
     }
@@ -72,6 +73,7 @@ impl<'a> View<'a> {
         let not_yet: Vec<ItemView> = self.all_items().into_iter().filter(|item| !item.gate.open).collect();
         let words = self.speaker.words;
         DayView {
+            why_not: self.known.why_not_view(words, self.now),
             line: weeks(self.known, &self.speaker, today, &not_yet),
             stop: self
                 .known
@@ -81,8 +83,8 @@ impl<'a> View<'a> {
             date: today,
             date_said: words.day(today),
             called: self.known.plan.head().called.clone(),
-            weeks: due.episodes.iter().map(|day| self.week(day)).collect(),
-            notices: self.notices_of(due.away, due.over),
+            weeks: due.episodes.iter().map(|day| self.speaker.week_of(&self.known.plan, day)).collect(),
+            notices: self.notices(),
             now: NowView {
                 exercises,
                 minutes,
@@ -111,21 +113,15 @@ impl<'a> View<'a> {
         }
     }
 
-    fn week(&self, day: &EpisodeDay) -> String {
-        let name = self.known.plan.episode(&day.episode).map(|episode| self.speaker.text(&episode.name));
-        let name = name.unwrap_or_default();
-        match day.week {
-            Some(week) => self.speaker.words.say("day-week", &[("week", week.into()), ("name", name.into())]),
-            None => self.speaker.words.say("day-week-unknown", &[("name", name.into())]),
-        }
-    }
-
     fn notices(&self) -> Vec<String> {
-        self.notices_of(self.due.away, self.due.over)
+        let must_ring = self.known.state.must_ring.map(|_| self.speaker.words.say("notice-must-ring", &[]));
+        must_ring.into_iter().chain(self.notices_apart()).collect()
     }
 
-    fn notices_of(&self, away: Away, over: bool) -> Vec<String> {
+    /// Things to know first, but for a stop that said to ring.
+    pub(crate) fn notices_apart(&self) -> Vec<String> {
         let words = self.speaker.words;
+        let (away, over) = (self.due.away, self.due.over);
         let stands_still = self.known.gate_day(self.now.at).stands_still().map(|why| match why {
             Standstill::PastReview => "reason-past-review",
             Standstill::SetBack => "reason-set-back",
@@ -138,10 +134,9 @@ impl<'a> View<'a> {
             Away::RingFirst => Some("notice-ring-first"),
         };
         let falls_back = falls_back.then_some("notice-steps-after-break");
-        let must_ring = self.known.state.must_ring.map(|_| "notice-must-ring");
         let clock = self.known.state.clock_jump_at(self.now.at).map(|_| "notice-clock");
         let over = over.then_some("notice-plan-over");
-        [must_ring, stands_still, clock, away, falls_back, over]
+        [stands_still, clock, away, falls_back, over]
             .into_iter()
             .flatten()
             .map(|id| words.say(id, &[]))
@@ -166,21 +161,10 @@ impl<'a> View<'a> {
     }
 
     fn item_of_today(&self, item: &Item, due: &DueItem) -> ItemView {
-        let words = self.speaker.words;
-        let counts = [("times", due.times.into()), ("done", due.done.into()), ("most", due.most.into())];
-        let mut times_said = match (due.times, due.most) {
-            (0, 0) => words.say("times-not-today", &[]),
-            (0, _) => words.say("times-as-needed", &counts),
-            _ => words.say("times-today", &counts),
-        };
-        let spaced = due.is_too_soon(self.now.at) && !due.is_enough_today();
-        if let Some(from) = due.not_before.filter(|_| spaced) {
-            let time = self.known.local_time(from).format("%H:%M").to_string();
-            times_said = format!("{times_said} {}", words.say("times-again-from", &[("time", time.into())]));
-        }
+        let mut times_said = self.speaker.times(due, again_from(self.known, due, self.now));
         let mut gate = self.gate(&due.gate);
         if due.rests_today && gate.open {
-            times_said = words.say("times-rests-today", &[]);
+            times_said = self.speaker.words.say("times-rests-today", &[]);
             gate.said.clone_from(&times_said);
         }
         let is_due = due.is_due_at(self.now.at);
@@ -224,14 +208,14 @@ impl<'a> View<'a> {
     /// What is the same on every day.
     fn item(&self, item: &Item, dose: &Dose) -> ItemView {
         let (library, plan, speaker) = (self.home.library(), &self.known.plan, &self.speaker);
-        let position = library.find(plan, &item.movement).map(|found| found.movement().facts().position);
+        let facts = library.find(plan, &item.movement).map(|found| found.movement().facts());
         let unknown = || speaker.words.say("position-unknown", &[]);
         ItemView {
             item: item.id.clone(),
             name: speaker.name(library, plan, &item.movement),
             side: speaker.side(plan, item),
-            position,
-            position_said: position.map_or_else(unknown, |position| speaker.position(position)),
+            position: facts.map(|facts| facts.position),
+            position_said: facts.map_or_else(unknown, |facts| speaker.position(facts)),
             set_up: speaker.set_up(library, plan, &item.movement),
             how: speaker.how(library, plan, &item.movement),
             feel: speaker.feel(library, plan, &item.movement),
@@ -316,6 +300,12 @@ impl<'a> View<'a> {
         let standing = &self.known.standing;
         standing.ignored_lifts.iter().map(|ignored| self.speaker.ignored_lift(standing, ignored)).collect()
     }
+}
+
+/// From when on an item may be done again today, on the clock on the wall, while the plan asks for a rest.
+pub(crate) fn again_from(known: &Known, due: &DueItem, now: &Now) -> Option<NaiveTime> {
+    let spaced = due.is_too_soon(now.at) && !due.is_enough_today();
+    due.not_before.filter(|_| spaced).map(|from| known.local_time(from))
 }
 
 pub(crate) fn contacts(plan: &sendaluna_core::plan::Plan, speaker: &Speaker<'_>) -> ContactsView {

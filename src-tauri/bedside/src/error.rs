@@ -7,6 +7,7 @@ use sendaluna_core::plan::doc::Tier;
 use sendaluna_exchange::refusal::Refusal;
 use sendaluna_paper::NotPrinted;
 use sendaluna_store::StoreError;
+use sendaluna_words::LANGUAGES;
 
 /// A failure of a use case.
 #[derive(Debug)]
@@ -224,7 +225,7 @@ impl Coded for BedsideError {
             Self::TooSoon(from) => vec![("time", from.format("%H:%M").to_string())],
             Self::CodesMissing { have, of } => vec![("have", have.to_string()), ("of", of.to_string())],
             Self::NotPrinted(what) => vec![("what", what.clone())],
-            Self::NoSuchLanguage(tag) => vec![("lang", tag.clone())],
+            Self::NoSuchLanguage(tag) => vec![("lang", tag.clone()), ("languages", LANGUAGES.join(", "))],
             _ => Vec::new(),
         }
     }

@@ -8,16 +8,19 @@ use sendaluna_core::gate::Gate;
 use sendaluna_core::ids::{ItemId, SessionId, SignId};
 use sendaluna_core::plan::UNWELL;
 use sendaluna_core::record::{
-    Body, By, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
+    Body, By, Distress, Ending, How, LeaveReason, Moment, Pain, Place, SessionRecord, SetRecord,
 };
 use sendaluna_core::session::{
-    Cue, NotNow, PainAnswer, PainKind, Part, Runner, SetId, State, Turn, answer_during,
+    Cue, NotNow, Pace, PacedTime, PainAnswer, PainKind, Part, Runner, SetId, State, Turn, answer_during,
+    answer_to_distress,
 };
 use sendaluna_core::steps::{Change, down_for_pain};
 
 use crate::clock::{Clock, Now};
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
+
+mod paced;
 
 /// What "I did fewer" means at a moment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,6 +32,15 @@ pub enum Fewer {
         /// Done by now.
         most: u16,
     },
+}
+
+/// What is said of pain.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Felt {
+    /// How much, 0 to 10, and what kind.
+    Level(u8, PainKind),
+    /// What a helper sees, in place of a figure.
+    Seen(Distress),
 }
 
 /// What came of an answer to "this hurts".
@@ -49,6 +61,9 @@ pub struct Guide {
     session: SessionId,
     by: By,
     runner: Runner,
+    pace: Pace,
+    /// The runner's time against the device's.
+    time: PacedTime,
     /// Pain at rest before the session, if it was asked today.
     pain_before: Option<u8>,
     easier: BTreeSet<ItemId>,
@@ -73,6 +88,8 @@ impl Guide {
             session,
             by,
             runner,
+            pace: Pace::default(),
+            time: PacedTime::default(),
             pain_before,
             easier: BTreeSet::new(),
             confirmed: false,
@@ -90,16 +107,6 @@ impl Guide {
     /// Whether it waits for "ready", or will next.
     pub fn is_ready_welcome(&self) -> bool {
         matches!(self.state(), State::Prepare | State::Walking) || self.runner.is_getting_ready()
-    }
-
-    /// When it must be woken next, in ms of [`Now::mono_ms`].
-    pub fn wake_at(&self) -> Option<u64> {
-        self.runner.wake_at()
-    }
-
-    /// Time left in ms, waits apart.
-    pub fn left_ms(&self, now: &Now) -> u64 {
-        self.runner.left_ms(now.mono_ms)
     }
 
     /// The items it leads.
@@ -174,20 +181,20 @@ impl Guide {
 
     /// Begins.
     pub fn start(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
-        let cues = self.runner.start(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::start)?;
         self.keep(home, clock, cues)
     }
 
     /// It is time: what happens?
     pub fn wake(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
-        let cues = self.runner.wake(clock.now().mono_ms);
+        let cues = self.timed(clock, Runner::wake);
         self.keep(home, clock, cues)
     }
 
     /// The patient is in position, or has walked the steps.
     pub fn ready(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
-        let cues = self.runner.ready(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::ready)?;
         self.keep(home, clock, cues)
     }
 
@@ -207,20 +214,20 @@ impl Guide {
     /// Pauses.
     pub fn pause(&mut self, clock: &dyn Clock) -> Result<(), BedsideError> {
         self.confirmed = true;
-        Ok(self.runner.pause(clock.now().mono_ms)?)
+        Ok(self.timed(clock, Runner::pause)?)
     }
 
     /// Goes on after a pause.
     pub fn go_on(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
-        let cues = self.runner.go_on(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::go_on)?;
         self.keep(home, clock, cues)
     }
 
     /// Goes on at once from a rest.
     pub fn go_on_now(&mut self, home: &mut Bedside, clock: &dyn Clock) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
-        let cues = self.runner.go_on_now(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::go_on_now)?;
         self.keep(home, clock, cues)
     }
 
@@ -252,7 +259,7 @@ impl Guide {
     ) -> Result<Vec<Cue>, BedsideError> {
         self.confirmed = true;
         let item = self.item().cloned().ok_or(BedsideError::NotNow)?;
-        let cues = self.runner.leave(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::leave)?;
         let cues = self.keep(home, clock, cues)?;
         let body = Body::ItemLeft { session: self.session.clone(), item, reason };
         home.record(&clock.now(), self.by, body)?;
@@ -266,7 +273,7 @@ impl Guide {
             return Err(BedsideError::NoEasierWay);
         }
         self.confirmed = true;
-        let cues = self.runner.easier(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::easier)?;
         let cues = self.keep(home, clock, cues)?;
         let body = Body::ItemEasier { session: self.session.clone(), item: id.clone() };
         home.record(&clock.now(), self.by, body)?;
@@ -277,7 +284,7 @@ impl Guide {
     /// "This hurts": movement and voice stop.
     pub fn hurts(&mut self, clock: &dyn Clock) -> Result<(), BedsideError> {
         self.confirmed = true;
-        Ok(self.runner.hurts(clock.now().mono_ms)?)
+        Ok(self.timed(clock, Runner::hurts)?)
     }
 
     /// How much, what kind and where; the plan's rule answers and is carried out. Where the rule
@@ -287,11 +294,10 @@ impl Guide {
         &mut self,
         home: &mut Bedside,
         clock: &dyn Clock,
-        level: u8,
-        kind: PainKind,
+        felt: Felt,
         place: Option<Place>,
     ) -> Result<Answered, BedsideError> {
-        if level > 10 {
+        if matches!(felt, Felt::Level(level, _) if level > 10) {
             return Err(BedsideError::FigureOutOfRange);
         }
         if self.state() != State::Asking {
@@ -299,13 +305,21 @@ impl Guide {
         }
         let item = self.item().cloned();
         let known = home.known()?;
-        let mut answer = answer_during(&known.plan.doc().pain, self.pain_before, level, kind);
-        let stepped = item.as_ref().and_then(|item| steps_down(&known, item, level, &clock.now()));
+        let mut answer = match felt {
+            Felt::Level(level, kind) => answer_during(&known.plan.doc().pain, self.pain_before, level, kind),
+            Felt::Seen(distress) => answer_to_distress(distress),
+        };
+        let (level, kind, distress) = match felt {
+            Felt::Level(level, kind) => (Some(level), Some(kind), None),
+            Felt::Seen(distress) => (None, None, Some(distress)),
+        };
+        let stepped = item.as_ref().zip(level);
+        let stepped = stepped.and_then(|(item, level)| steps_down(&known, item, level, &clock.now()));
         if answer == PainAnswer::Easier && !self.can_be_easier(home, &clock.now())? {
             answer = PainAnswer::StopExercise;
         }
         let done = match answer {
-            PainAnswer::GoOn | PainAnswer::Gently => match self.runner.answered(clock.now().mono_ms) {
+            PainAnswer::GoOn | PainAnswer::Gently => match self.timed(clock, Runner::answered) {
                 Ok(cues) => self.keep(home, clock, cues),
                 Err(not_now) => Err(not_now.into()),
             },
@@ -313,15 +327,7 @@ impl Guide {
             PainAnswer::StopExercise => self.leave(home, clock, LeaveReason::Hurt),
             PainAnswer::StopToday => self.stop(home, clock, true),
         };
-        let pain = Pain {
-            moment: Moment::During,
-            level: Some(level),
-            distress: None,
-            kind: Some(kind),
-            place,
-            item,
-            answer,
-        };
+        let pain = Pain { moment: Moment::During, level, distress, kind, place, item, answer };
         let mut bodies = vec![(self.by, Body::PainAnswered { session: Some(self.session.clone()), pain })];
         bodies.extend(stepped.clone().map(|change| (By::Program, change.into())));
         let written = home.record_each(&clock.now(), bodies);
@@ -367,7 +373,7 @@ impl Guide {
         if self.is_unsaved() {
             self.save_again(home, clock)?;
         }
-        let cues = self.runner.stop(clock.now().mono_ms)?;
+        let cues = self.timed(clock, Runner::stop)?;
         self.keep(home, clock, cues)
     }
 
@@ -429,7 +435,7 @@ impl Guide {
                 return Err(error);
             }
             self.last_set = Some(kept);
-            cues.extend(self.runner.saved(clock.now().mono_ms)?);
+            cues.extend(self.timed(clock, Runner::saved)?);
         }
         Ok(cues)
     }

@@ -1,8 +1,8 @@
 //! What is in a data folder.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
-use chrono::{DateTime, Duration, NaiveDate, NaiveTime, Utc};
+use chrono::{DateTime, Duration, NaiveDate, NaiveDateTime, NaiveTime, Utc};
 use sendaluna_core::calendar::{Today, Waking, Zone, next_day_of};
 use sendaluna_core::gate::{GateDay, Gates};
 use sendaluna_core::ids::ItemId;
@@ -22,6 +22,7 @@ use crate::settings::Settings;
 
 /// A patient's program on one data folder.
 pub struct Bedside {
+    folder: PathBuf,
     store: Store,
     library: Library,
     device: IanaZone,
@@ -30,13 +31,14 @@ pub struct Bedside {
 impl Bedside {
     /// Opens a data folder for use; makes it if there is none.
     pub fn open(folder: &Path, keys: &dyn KeyPort, device: IanaZone) -> Result<Self, BedsideError> {
-        Ok(Self { store: Store::open(folder, keys)?, library: Library::shipped(), device })
+        let store = Store::open(folder, keys)?;
+        Ok(Self { folder: folder.to_path_buf(), store, library: Library::shipped(), device })
     }
 
     /// Opens a data folder only to look, beside a program that may be using it.
     pub fn look(folder: &Path, keys: &dyn KeyPort, device: IanaZone) -> Result<Self, BedsideError> {
         let store = Store::read(folder, keys)?.ok_or(BedsideError::NoPlan)?;
-        Ok(Self { store, library: Library::shipped(), device })
+        Ok(Self { folder: folder.to_path_buf(), store, library: Library::shipped(), device })
     }
 
     /// The movements that ship.
@@ -110,6 +112,10 @@ impl Bedside {
         &mut self.store
     }
 
+    pub(crate) fn folder(&self) -> &Path {
+        &self.folder
+    }
+
     pub(crate) fn device(&self) -> &IanaZone {
         &self.device
     }
@@ -162,9 +168,14 @@ impl Known {
         GateDay::held(self.today(at).gate_day, self.plan.head().review_by, set_back)
     }
 
+    /// What the clock on the device's wall says at an instant.
+    pub fn wall(&self, at: DateTime<Utc>) -> NaiveDateTime {
+        at.naive_utc() + Duration::seconds(self.device.offset_s(at).into())
+    }
+
     /// The time of day on the device.
     pub fn local_time(&self, at: DateTime<Utc>) -> NaiveTime {
-        (at.naive_utc() + Duration::seconds(self.device.offset_s(at).into())).time()
+        self.wall(at).time()
     }
 
     /// The next day on which a stage asks for an item, from tomorrow on.

@@ -1,20 +1,23 @@
 //! Leading a session for whoever draws it: presses in, and what to show out. It owns no clock and no
 //! thread; the shell wakes it at [`Lead::wake_at`].
 
+pub mod heard;
 mod shown;
 
 use chrono::NaiveDate;
 use sendaluna_core::plan::doc::Tier;
-use sendaluna_core::record::{Ending, LeaveReason, Place};
-use sendaluna_core::session::{Cue, PainAnswer, PainKind, State};
-use sendaluna_core::steps::Change;
+use sendaluna_core::record::{By, Ending, LeaveReason, Place};
+use sendaluna_core::session::{Cue, Pace, PainAnswer, State};
+use sendaluna_core::steps::Change as Stepped;
 use sendaluna_words::Words;
 
 use crate::clock::Clock;
 use crate::error::BedsideError;
-use crate::guide::{Fewer, Guide};
+use crate::guide::{Felt, Fewer, Guide};
 use crate::home::{Bedside, Known};
+use crate::lead::heard::Heard;
 use crate::lead::shown::Shown;
+use crate::settings::Change;
 use crate::stop::stop_view;
 use crate::view::session::{EndedView, PainSaidView, Press, StageName, StageView, Told, WaitsFor};
 use sendaluna_say::Speaker;
@@ -42,7 +45,36 @@ impl Lead {
         let doses = home.doses_today(&known, &clock.now());
         let shown = Shown::new(&home, &known, &words, &guide, &doses);
         let day = known.today(clock.now().at).session_day;
+        let pace = known.settings.pace;
+        let mut guide = guide;
+        guide.set_pace(pace, clock);
         Self { day, home, known, words, guide: Some(guide), shown, can_be_easier: false }
+    }
+
+    /// What is to be heard since this was last asked, in order.
+    pub fn take_heard(&mut self) -> Vec<Heard> {
+        self.shown.take_heard()
+    }
+
+    /// Whether it goes on, so that the screen must stay on: not while it is paused, asks, or is over.
+    pub fn is_going(&self) -> bool {
+        let goes = |state| matches!(state, State::Prepare | State::Running | State::Resting | State::Walking);
+        self.guide.as_ref().is_some_and(|guide| goes(guide.state()))
+    }
+
+    /// What a headset's key means now.
+    pub fn main_press(&self) -> Option<Press> {
+        let guide = self.guide.as_ref()?;
+        match guide.state() {
+            // That somebody is there is said with the button for it.
+            State::Prepare if self.shown.needs_somebody() => None,
+            State::Prepare | State::Walking => Some(Press::Ready),
+            State::Running if guide.waits_for_step() => Some(Press::StepOn),
+            State::Running if guide.is_ready_welcome() && !self.shown.needs_somebody() => Some(Press::Ready),
+            State::Running | State::Resting => Some(Press::Pause),
+            State::Paused | State::Saving => Some(Press::GoOn),
+            State::Asking | State::Done | State::Stopped => None,
+        }
     }
 
     /// Begins.
@@ -91,14 +123,22 @@ impl Lead {
         if matches!(press, Press::GoOn | Press::Ready) && self.is_another_day(clock) {
             return self.end_of_the_day(clock);
         }
+        // Whoever has pressed has heard enough: what comes next is not to wait for the end of a sentence.
+        if !matches!(press, Press::Fewer { .. } | Press::Pace { .. } | Press::Finish { .. }) {
+            self.shown.hear(Heard::Silence);
+        }
         let mut told = match press {
-            Press::HurtsAnswer { level, kind, place } => self.hurts(clock, *level, *kind, *place),
+            Press::HurtsAnswer { level, kind, place } => {
+                self.hurts(clock, Felt::Level(*level, *kind), *place)
+            }
+            Press::Distress { seen } => self.hurts(clock, Felt::Seen(*seen), None),
             Press::Unwell => {
                 let mut told = self.drive(clock, |guide, home| guide.unwell(home, clock));
                 // Whatever could not be written: stop, and ring.
                 told.push(self.stop());
                 told
             }
+            Press::Pace { pace } => self.set_pace(*pace, clock),
             press => self.drive(clock, |guide, home| simple(guide, home, clock, press)),
         };
         if let (Press::Fewer { done: Some(_) }, Some(guide)) = (press, &self.guide) {
@@ -108,6 +148,15 @@ impl Lead {
             told.push(self.stage(clock));
         }
         told
+    }
+
+    /// From now on at another pace, and the next session too.
+    fn set_pace(&mut self, pace: Pace, clock: &dyn Clock) -> Vec<Told> {
+        if let Some(guide) = &mut self.guide {
+            guide.set_pace(pace, clock);
+        }
+        let kept = self.home.change_settings(&Change { pace: Some(pace), ..Change::default() });
+        kept.err().map(|error| self.problem(&error)).into_iter().collect()
     }
 
     /// Ends a session that nobody looks at any more, with what was done of it.
@@ -130,10 +179,10 @@ impl Lead {
         told
     }
 
-    fn hurts(&mut self, clock: &dyn Clock, level: u8, kind: PainKind, place: Option<Place>) -> Vec<Told> {
+    fn hurts(&mut self, clock: &dyn Clock, felt: Felt, place: Option<Place>) -> Vec<Told> {
         let mut answered = None;
         let mut told = self.drive(clock, |guide, home| {
-            let mut hurt = guide.answer_hurts(home, clock, level, kind, place)?;
+            let mut hurt = guide.answer_hurts(home, clock, felt, place)?;
             // The answer is read first: time goes on when the patient says so. Where it waits anyway,
             // there is nothing to pause.
             let _ = guide.pause(clock);
@@ -181,7 +230,7 @@ impl Lead {
         Told::Stop { stop: stop_view(&self.known.plan, &speaker, Tier::RingToday) }
     }
 
-    fn pain_said(&self, answer: PainAnswer, stepped: Option<&Change>) -> Vec<Told> {
+    fn pain_said(&mut self, answer: PainAnswer, stepped: Option<&Stepped>) -> Vec<Told> {
         let (id, caution) = match answer {
             PainAnswer::GoOn => ("hurts-go-on", "caution-nobody-sees-if-worried"),
             PainAnswer::Gently => ("hurts-gently", "caution-nobody-sees-if-worried"),
@@ -190,6 +239,7 @@ impl Lead {
             PainAnswer::StopToday => ("hurts-stop-today", "caution-nobody-sees"),
         };
         let (said, nobody_sees) = (self.words.say(id, &[]), self.words.say(caution, &[]));
+        self.shown.hear(Heard::urgent(&said));
         let stepped = stepped.map(|change| self.home.stepped_said(&self.known.plan, change, &self.words));
         let pain = Told::Pain { pain: PainSaidView { answer, said, stepped, nobody_sees } };
         if answer == PainAnswer::StopToday { vec![pain, self.stop()] } else { vec![pain] }
@@ -264,6 +314,9 @@ impl Lead {
                 _ => None,
             },
             can_ready: guide.is_ready_welcome(),
+            helper: guide.by() == By::Helper,
+            can_step: guide.waits_for_step(),
+            pace: guide.pace(),
             can_pause: matches!(at, State::Running | State::Resting),
             can_go_on: matches!(at, State::Paused | State::Saving),
             can_go_on_now: at == State::Resting && !guide.is_ready_welcome(),
@@ -300,7 +353,12 @@ fn simple(
         Press::Easier => guide.easier(home, clock),
         Press::Leave => guide.leave(home, clock, LeaveReason::Chose),
         Press::Stop => guide.stop(home, clock, false),
-        Press::HurtsAnswer { .. } | Press::Unwell | Press::Finish { .. } => Err(BedsideError::NotNow),
+        Press::StepOn => guide.step_on(home, clock),
+        Press::Pace { .. }
+        | Press::Distress { .. }
+        | Press::HurtsAnswer { .. }
+        | Press::Unwell
+        | Press::Finish { .. } => Err(BedsideError::NotNow),
     }
 }
 

@@ -21,11 +21,13 @@
 //! | [`view`] | what do the shells show? |
 //! | [`begin`] | may a session begin, and what is asked first? |
 //! | [`guide`] | what happens now in the session? |
+//! | [`front`] | what may be known while the record is shut? |
 //! | [`figure`] | how does somebody look who does this exercise? |
 //! | [`home_test`] | which test is due, may it begin, and what does it show now? |
 //! | [`hand`] | what was done without the program? |
 //! | [`hand_back`] | what goes back to the clinic? |
 //! | [`sheet`] | how does the plan look on paper? |
+//! | [`reminding`] | what reminds, and what was pressed on it? |
 //! | [`settings`] | how does the patient want it? |
 //! | [`summary`] | what does an offered plan say? |
 //! | [`say`] | how is what went wrong said? |
@@ -36,6 +38,7 @@ pub mod clock;
 pub mod day;
 pub mod error;
 pub mod figure;
+pub mod front;
 pub mod guide;
 pub mod hand;
 pub mod hand_back;
@@ -46,6 +49,7 @@ pub mod intake;
 pub mod lead;
 pub mod past;
 pub mod receive;
+pub mod reminding;
 pub mod ring;
 pub mod say;
 pub mod settings;
@@ -64,13 +68,17 @@ pub use home::Bedside;
 /// What the shells need of the rooms below, so that they know only this one.
 pub mod types {
     pub use sendaluna_core::Coded;
+    pub use sendaluna_core::calendar::front::Front;
     pub use sendaluna_core::facts::{OperatedSide, Position, Side};
     pub use sendaluna_core::gate::NotYet;
     pub use sendaluna_core::home_test::{Held, TestResult, TimerState};
     pub use sendaluna_core::ids::{CareId, ItemId, MovementId, SessionId, SignId, TestId};
     pub use sendaluna_core::library::Prop;
+    pub use sendaluna_core::plan::doc::Weekday;
     pub use sendaluna_core::plan::doc::{TestKind, Tier};
-    pub use sendaluna_core::record::{BreakWhy, By, Ending, How, LeaveReason, Place, SetBackKind};
+    pub use sendaluna_core::record::{
+        BreakWhy, By, Ending, How, LeaveReason, NotTodayWhy, Place, SetBackKind,
+    };
     pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_core::steps::Change;
     pub use sendaluna_exchange::file::SIZE_LIMIT;

@@ -26,6 +26,13 @@ pub fn error(speaker: &Speaker<'_>, error: &BedsideError) -> (String, String) {
     }
 }
 
+/// Whom to ring, in working hours.
+pub(crate) fn ring_clinic(words: &Words, known: &Known) -> String {
+    let clinic = &known.plan.doc().clinic;
+    let args = [("clinic", clinic.name.as_str().into()), ("phone", clinic.phone.as_str().into())];
+    words.say("ring-clinic", &args)
+}
+
 /// A failure, whole: with who says so, and whom to ring if a plan is held.
 pub fn problem(words: &Words, known: Option<&Known>, error: &BedsideError) -> ProblemView {
     let speaker = Speaker::new(words, known.map(|known| &known.plan));
@@ -36,10 +43,6 @@ pub fn problem(words: &Words, known: Option<&Known>, error: &BedsideError) -> Pr
         }
         _ => Vec::new(),
     };
-    let ring = known.map(|known| {
-        let clinic = &known.plan.doc().clinic;
-        let args = [("clinic", clinic.name.as_str().into()), ("phone", clinic.phone.as_str().into())];
-        words.say("ring-clinic", &args)
-    });
+    let ring = known.map(|known| ring_clinic(words, known));
     ProblemView { code: error.code().to_string(), happened, to_do, reasons, ring }
 }

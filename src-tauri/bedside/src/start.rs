@@ -31,7 +31,9 @@ impl Bedside {
             Err(BedsideError::NoPlan) => None,
             Err(error) => return Err(error),
         };
+        let known = self.known_if_any()?;
         Ok(StartView {
+            reminding: known.map(|known| known.reminding_view(self, words, now)),
             first_time: !settings.first_done,
             settings: settings_view(&settings, words),
             has_plan: day.is_some(),
@@ -52,6 +54,8 @@ impl StartView {
             problem: None,
             contacts: None,
             day: None,
+            reminding: None,
+            starts_at_login: None,
         }
     }
 
@@ -81,5 +85,7 @@ fn settings_view(settings: &Settings, words: &Words) -> SettingsView {
         awake_to_min: settings.waking.to_min,
         awake_from: time(settings.waking.from_min),
         awake_to: time(settings.waking.to_min),
+        hearing: settings.hearing,
+        pace: settings.pace,
     }
 }

@@ -9,6 +9,7 @@ pub mod home_test;
 pub mod names;
 pub mod past;
 pub mod receive;
+pub mod reminding;
 pub mod session;
 pub mod step;
 pub mod window;

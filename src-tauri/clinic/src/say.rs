@@ -112,12 +112,26 @@ impl<'a> ClinicSpeaker<'a> {
         let value = |name: &str, value: &str| match name {
             "joint" => self.words.say(&format!("joint-{value}"), &[]),
             "motion" => self.words.say(&format!("motion-{value}"), &[]),
+            "unit" => self.unit(value),
             _ => value.to_string(),
         };
         let args: Vec<(&str, Value<'_>)> =
             problem.args.iter().map(|(name, said)| (*name, value(name, said).into())).collect();
         let said = self.words.say(&format!("problem-{}", problem.code), &args);
         ProblemView { code: problem.code, place: problem.place.clone(), said }
+    }
+
+    /// A unit of the table of bounds, to stand behind a figure; empty where the bounds say enough.
+    fn unit(&self, unit: &str) -> String {
+        let id = match unit {
+            "weeks" => "unit-weeks",
+            "days" => "unit-days",
+            "characters" => "unit-characters",
+            "% of body weight" => "unit-body-weight",
+            "" | "year" | "0-10" => return String::new(),
+            symbol => return format!(" {symbol}"),
+        };
+        format!(" {}", self.words.say(id, &[]))
     }
 
     fn contradiction(&self, c: &Contradiction) -> ContradictionView {

@@ -13,11 +13,15 @@ use crate::plan::Plan;
 use crate::plan::doc::{Dose, Item, Stage, StageItem, Weekday, When};
 use crate::steps::{Stand, StepOf, Stepped};
 
-/// The rules of a time zone, known elsewhere.
-pub trait Zone {
-    /// Seconds east of UTC at an instant.
-    fn offset_s(&self, at: DateTime<Utc>) -> i32;
-}
+mod civil;
+pub mod front;
+pub mod outbox;
+mod reminders;
+mod slots;
+
+pub use civil::{Civil, Zone};
+pub use reminders::{Kind, Reminder, SILENT_DAYS, reminders};
+pub use slots::{Ahead, MOST_TIMES, Quiet, Slot, TimesWish, minutes_of, slots};
 
 /// The civil date in a zone at an instant.
 pub fn date_in(zone: &dyn Zone, at: DateTime<Utc>) -> NaiveDate {
@@ -156,6 +160,8 @@ pub struct DueItem {
     pub item: ItemId,
     /// The stage that asks for it.
     pub stage: StageId,
+    /// When it is asked for.
+    pub when: When,
     /// How much, today.
     pub dose: Dose,
     /// Which step of its signed doses that is; `None` if it is no such dose.
@@ -345,16 +351,13 @@ impl Asked<'_> {
         let dose = in_round(self.plan, &stage.id, &item.id, dose);
         let when = entry.when.as_ref().unwrap_or(&item.when);
         let times = self.times(when, item, stage);
-        let spacing = match when {
-            When::TimesADay { least_hours_between, .. } => *least_hours_between,
-            When::EveryWakingHours { hours } => *hours,
-            _ => 0,
-        };
+        let spacing = hours_between(when);
         let last = self.history.last_done.get(&item.id);
         DueItem {
             item: item.id.clone(),
             stage: stage.id.clone(),
             gate: gates.item(item, &dose, at),
+            when: when.clone(),
             dose,
             step,
             times,
@@ -416,6 +419,15 @@ impl Asked<'_> {
     }
 }
 
+/// The least hours between two times, by the plan.
+fn hours_between(when: &When) -> u8 {
+    match when {
+        When::TimesADay { least_hours_between, .. } => *least_hours_between,
+        When::EveryWakingHours { hours } => *hours,
+        _ => 0,
+    }
+}
+
 /// A dose as a stage has it done: an item of a round has the round's sets and rest.
 pub(crate) fn in_round(plan: &Plan, stage: &StageId, item: &ItemId, dose: Dose) -> Dose {
     let stage = plan.doc().stages.iter().find(|known| known.id == *stage);
@@ -426,7 +438,8 @@ pub(crate) fn in_round(plan: &Plan, stage: &StageId, item: &ItemId, dose: Dose) 
     }
 }
 
-fn weekday(day: NaiveDate) -> Weekday {
+/// The day of the week of a date.
+pub fn weekday(day: NaiveDate) -> Weekday {
     match day.weekday() {
         chrono::Weekday::Mon => Weekday::Monday,
         chrono::Weekday::Tue => Weekday::Tuesday,

@@ -11,8 +11,8 @@ mod event;
 mod state;
 
 pub use event::{
-    Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, Pain, Place, SetBackKind,
-    SetRecord, StepWhy,
+    Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, NotTodayWhy, Pain, Place,
+    SetBackKind, SetRecord, StepWhy,
 };
 pub use state::{ItemDay, SessionRecord, State, TestDone};
 

@@ -3,12 +3,16 @@
 //! must you be woken?" and "it is now T: what happens?".
 
 mod arrange;
+mod pace;
 mod pain;
 mod runner;
 mod script;
 
 pub use arrange::{Arranged, arrange};
-pub use pain::{PainAnswer, PainKind, answer_at_rest, answer_during};
+pub use pace::{Pace, PacedTime};
+pub use pain::{
+    PainAnswer, PainKind, answer_at_rest, answer_during, answer_to_distress, answer_to_distress_at_rest,
+};
 pub use runner::{NotNow, Runner, State};
 pub use script::{
     Block, CHANGE_SIDE_S, COUNT_IN_S, Cue, Part, Phase, SET_UP_S, Script, SetId, SidesAtOnce, TimedCue, Turn,

@@ -17,9 +17,11 @@
 //! | [`receive`] | may this plan be taken in, given what is held? |
 //! | [`device`] | who kept this record? |
 //! | [`report`] | what goes back to the clinic, and does it hold? |
+//! | [`calendar`] | how do the plan's times go into a calendar? |
 //! | [`table`] | how does the record look in a spreadsheet? |
 //! | [`refusal`] | if not, why? |
 
+pub mod calendar;
 pub mod codes;
 pub mod device;
 pub mod file;

@@ -115,7 +115,7 @@ impl Writer<'_> {
         let helper = (answer.by == By::Helper).then(|| self.say("fhir-helper"));
         let also: Vec<String> =
             place.into_iter().chain(self.circumstances(answer.about)).chain(helper).collect();
-        [at, answer.said.clone(), given, also.join("; ")]
+        [at, answer.said.clone(), given, also.join(&self.say("list-semicolon"))]
     }
 
     /// Who answered. The program asks, and answers nothing by itself.

@@ -142,7 +142,7 @@ impl Writer<'_> {
                     ];
                     self.words.say("fhir-held", &args)
                 });
-                held.collect::<Vec<_>>().join("; ")
+                held.collect::<Vec<_>>().join(&self.say("list-semicolon"))
             }
         };
         let verdict = self.test_verdict(test).unwrap_or_default();

@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use crate::leaf::{Leaf, Paper};
 use crate::picture::{Picture, Pictures};
-use crate::press::{NotPrinted, Sheet, pdf};
+use crate::press::{MOST_PAGES, NotPrinted, Sheet, pdf};
 
 const TEMPLATE: &str = include_str!("../templates/letter.typ");
 
@@ -37,7 +37,8 @@ pub struct Letter<'a> {
 pub fn letter(printed: &Letter<'_>, words: &Words, paper: Paper) -> Result<Vec<u8>, NotPrinted> {
     let mut pictures = Pictures::default();
     let data = data(printed, words, paper, &mut pictures)?;
-    pdf(&Sheet { template: TEMPLATE, data: &data, pictures: pictures.svg, at: printed.at })
+    let (pictures, at) = (pictures.svg, printed.at);
+    pdf(&Sheet { template: TEMPLATE, data: &data, pictures, at, most_pages: MOST_PAGES })
 }
 
 #[derive(Debug, Serialize)]

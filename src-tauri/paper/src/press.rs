@@ -24,7 +24,7 @@ const FONTS: &[&[u8]] = &[
 /// What every template may import.
 const LOOK: &str = include_str!("../templates/look.typ");
 /// Pages of one document, at the very most.
-const MOST_PAGES: usize = 400;
+pub(crate) const MOST_PAGES: usize = 400;
 
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 static FACES: LazyLock<Vec<Font>> =
@@ -48,13 +48,15 @@ pub(crate) struct Sheet<'a, T> {
     pub pictures: Vec<String>,
     /// When it is made.
     pub at: DateTime<Utc>,
+    /// On how many pages at most.
+    pub most_pages: usize,
 }
 
 /// Sets it, as PDF/UA-1.
 pub(crate) fn pdf<T: Serialize>(sheet: &Sheet<'_, T>) -> Result<Vec<u8>, NotPrinted> {
     let desk = Desk::new(sheet)?;
     let document: PagedDocument = typst::compile(&desk).output.map_err(|errors| not_printed(&errors))?;
-    if document.pages().len() > MOST_PAGES {
+    if document.pages().len() > sheet.most_pages {
         return Err(NotPrinted("too many pages".to_string()));
     }
     let standards =

@@ -10,7 +10,7 @@ use serde::Serialize;
 use crate::leaf::{Leaf, Paper};
 use crate::picture::Picture;
 use crate::picture::Pictures;
-use crate::press::{NotPrinted, Sheet, pdf};
+use crate::press::{MOST_PAGES, NotPrinted, Sheet, pdf};
 
 mod chart;
 mod strip;
@@ -45,7 +45,8 @@ pub fn report(printed: &PrintedReport<'_>, words: &Words) -> Result<Vec<u8>, Not
     let speaker = ReportSpeaker::new(words, printed.reported.library, printed.reported.periods);
     let page = Page { printed, words, speaker, state: State::of(printed.reported.events) };
     let data = page.data(&mut pictures).ok_or_else(|| NotPrinted("no plan".to_string()))?;
-    pdf(&Sheet { template: TEMPLATE, data: &data, pictures: pictures.svg, at: printed.at })
+    let (pictures, at) = (pictures.svg, printed.at);
+    pdf(&Sheet { template: TEMPLATE, data: &data, pictures, at, most_pages: MOST_PAGES })
 }
 
 /// Everything on it, said.

@@ -5,15 +5,16 @@ use sendaluna_core::calendar::History;
 use sendaluna_core::gate::Tightened;
 use sendaluna_core::library::Library;
 use sendaluna_core::plan::Plan;
-use sendaluna_core::plan::doc::Tier;
 use sendaluna_core::precaution::Standing;
 use sendaluna_say::Speaker;
 use sendaluna_words::Words;
 use serde::Serialize;
 
+use crate::item::OnPaper;
 use crate::leaf::{Leaf, Paper};
 use crate::picture::Pictures;
-use crate::press::{NotPrinted, Sheet, pdf};
+use crate::press::{MOST_PAGES, NotPrinted, Sheet, pdf};
+use crate::ring::{OfTier, signs, whom};
 
 mod exercise;
 mod rest;
@@ -51,7 +52,8 @@ pub fn plan_sheet(printed: &PlanSheet<'_>, words: &Words, paper: Paper) -> Resul
     let mut pictures = Pictures::default();
     let page = Page { printed, speaker: Speaker::new(words, Some(printed.plan)) };
     let data = page.data(paper, &mut pictures);
-    pdf(&Sheet { template: TEMPLATE, data: &data, pictures: pictures.svg, at: printed.at })
+    let (pictures, at) = (pictures.svg, printed.at);
+    pdf(&Sheet { template: TEMPLATE, data: &data, pictures, at, most_pages: MOST_PAGES })
 }
 
 /// Everything on it, said.
@@ -80,14 +82,6 @@ struct Data {
     return_dose: Return,
     tests: Vec<Test>,
     tests_helper: String,
-}
-
-/// Warning signs of one tier.
-#[derive(Debug, Serialize)]
-struct OfTier {
-    tier: &'static str,
-    title: String,
-    signs: Vec<String>,
 }
 
 /// A rule of the day.
@@ -154,9 +148,9 @@ impl Page<'_> {
             revision: words.say("sheet-revision", &revision),
             episodes: self.episodes(),
             holds: self.holds(),
-            stop: self.stop(),
+            stop: signs(&self.speaker, plan),
             advice: self.speaker.text(&clinic.emergency_advice),
-            whom: self.whom(),
+            whom: whom(&self.speaker, plan),
             cautions: self.cautions(),
             pain: self.pain(),
             rules: self.rules(),
@@ -208,31 +202,8 @@ impl Page<'_> {
         }
     }
 
-    fn stop(&self) -> Vec<OfTier> {
-        let signs = self.speaker.signs(self.printed.plan);
-        let phone = self.printed.plan.doc().clinic.emergency_phone.as_str();
-        let of = |tier: Tier, name: &'static str, id: &str| {
-            let these = signs.iter().filter(|sign| sign.tier == tier);
-            let signs: Vec<String> = these.map(|sign| sign.text.clone()).collect();
-            let title = self.speaker.words.say(id, &[("phone", phone.into())]);
-            (!signs.is_empty()).then_some(OfTier { tier: name, title, signs })
-        };
-        [
-            of(Tier::Emergency, "emergency", "sheet-stop-emergency"),
-            of(Tier::RingToday, "ring-today", "sheet-stop-ring"),
-            of(Tier::Note, "note", "sheet-stop-note"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect()
-    }
-
-    fn whom(&self) -> Vec<(String, String)> {
-        let clinic = &self.printed.plan.doc().clinic;
-        vec![
-            (format!("{}, {}", clinic.name, self.say("sheet-whom-day")), clinic.phone.clone()),
-            (self.say("sheet-whom-night"), clinic.out_of_hours_phone.clone()),
-            (self.say("sheet-whom-emergency"), clinic.emergency_phone.clone()),
-        ]
+    fn on_paper(&self) -> OnPaper<'_> {
+        let PlanSheet { plan, standing, library, day, .. } = *self.printed;
+        OnPaper { plan, standing, library, day, speaker: &self.speaker }
     }
 }

@@ -1,6 +1,7 @@
 //! How much and how often, in short sentences.
 
-use chrono::{Days, NaiveDate};
+use chrono::{Days, NaiveDate, NaiveTime};
+use sendaluna_core::calendar::DueItem;
 use sendaluna_core::plan::Amount;
 use sendaluna_core::plan::doc::{Dose, Graded, Grows, Load, Ramp, Tempo, Weekday, When};
 use sendaluna_words::Value;
@@ -69,6 +70,20 @@ impl Speaker<'_> {
             }
             _ => String::new(),
         }
+    }
+
+    /// How often today, and how often done; and from when on again, where the plan asks for a rest between.
+    pub fn times(&self, due: &DueItem, again_from: Option<NaiveTime>) -> String {
+        let words = self.words;
+        let counts = [("times", due.times.into()), ("done", due.done.into()), ("most", due.most.into())];
+        let said = match (due.times, due.most) {
+            (0, 0) => words.say("times-not-today", &[]),
+            (0, _) => words.say("times-as-needed", &counts),
+            _ => words.say("times-today", &counts),
+        };
+        let Some(from) = again_from else { return said };
+        let time = from.format("%H:%M").to_string();
+        format!("{said} {}", words.say("times-again-from", &[("time", time.into())]))
     }
 
     /// How often, in short sentences.

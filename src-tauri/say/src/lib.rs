@@ -3,7 +3,8 @@
 
 use chrono::NaiveDate;
 use sendaluna_core::Coded;
-use sendaluna_core::facts::{ItemSide, Position};
+use sendaluna_core::calendar::EpisodeDay;
+use sendaluna_core::facts::{Facts, ItemSide, Limb, Position};
 use sendaluna_core::gate::{Cause, DayRule, NotYet, Reason};
 use sendaluna_core::ids::{MovementId, SignId};
 use sendaluna_core::library::{Found, Library, Prop};
@@ -58,6 +59,15 @@ impl<'a> Speaker<'a> {
         self.of_movement(library, plan, movement, "name")
     }
 
+    /// Where an episode stands: "Week 7 after: …".
+    pub fn week_of(&self, plan: &Plan, day: &EpisodeDay) -> String {
+        let name = plan.episode(&day.episode).map(|episode| self.text(&episode.name)).unwrap_or_default();
+        match day.week {
+            Some(week) => self.words.say("day-week", &[("week", week.into()), ("name", name.into())]),
+            None => self.words.say("day-week-unknown", &[("name", name.into())]),
+        }
+    }
+
     /// How to get ready for a movement.
     pub fn set_up(&self, library: &Library, plan: &Plan, movement: &MovementId) -> String {
         self.of_movement(library, plan, movement, "set-up")
@@ -92,11 +102,12 @@ impl<'a> Speaker<'a> {
         }
     }
 
-    /// A position, in words.
-    pub fn position(&self, position: Position) -> String {
-        let id = match position {
+    /// A position, in words; lying on the side, also where the side is that does the movement.
+    pub fn position(&self, facts: &Facts) -> String {
+        let id = match facts.position {
             Position::Supine => "position-supine",
             Position::HookLying => "position-hook-lying",
+            Position::SideLying if facts.lies_on == Some(Limb::Working) => "position-side-lying-under",
             Position::SideLying => "position-side-lying",
             Position::Prone => "position-prone",
             Position::Seated => "position-seated",

@@ -142,7 +142,7 @@ impl<'a> ReportSpeaker<'a> {
             let args = [("reason", self.left(left.reason).into()), ("n", left.times.into())];
             self.words.say("report-page-left-times", &args)
         };
-        item.left.iter().map(said).collect::<Vec<_>>().join(", ")
+        item.left.iter().map(said).collect::<Vec<_>>().join(&self.words.say("list-comma", &[]))
     }
 
     /// What else the record says of an item, in sentences: left out, the easier way, against a gate.

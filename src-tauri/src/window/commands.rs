@@ -2,16 +2,19 @@
 //! phone number.
 #![expect(clippy::needless_pass_by_value, reason = "a command's arguments come as the host hands them over")]
 
+use std::path::Path;
 use std::sync::Arc;
 
 use chrono::NaiveDate;
 use sendaluna_bedside::Bedside;
 use sendaluna_bedside::before::PainBefore;
-use sendaluna_bedside::hand::WhichDay;
+use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::ring::Whom;
 use sendaluna_bedside::settings::Change;
 use sendaluna_bedside::step::Way;
-use sendaluna_bedside::types::{By, CareId, ItemId, OperatedSide, SetBackKind, SignId, TestId};
+use sendaluna_bedside::types::{
+    BreakWhy, By, CareId, ItemId, NotTodayWhy, OperatedSide, SetBackKind, SignId, TestId, Words,
+};
 use sendaluna_bedside::view::day::DayView;
 use sendaluna_bedside::view::figure::{FigureAsked, FigureView};
 use sendaluna_bedside::view::hand_back::{HandBackAsked, HandBackView};
@@ -27,6 +30,7 @@ use tauri_plugin_dialog::DialogExt;
 use tauri_plugin_opener::OpenerExt;
 
 use crate::leader::{Order, Sink};
+use crate::reminders;
 use crate::window::desk::Desk;
 
 /// The paper, as `ui/shared/tokens.css` has it.
@@ -46,6 +50,7 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         pick_file,
         next_file,
         watch_files,
+        take_begin,
         try_code,
         take_in,
         day,
@@ -68,6 +73,13 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         stop_item,
         step,
         set_back,
+        send_one,
+        try_voice,
+        start_at_login,
+        save_calendar,
+        save_today,
+        declare_break,
+        not_today_because,
         ring,
     ]
 }
@@ -79,8 +91,10 @@ fn start(desk: OurDesk<'_>) -> StartView {
     if let Some(first) = desk.first() {
         return first;
     }
-    let view = desk.look(Bedside::start_view);
-    view.unwrap_or_else(|problem| desk.of_problem(problem))
+    match desk.look(Bedside::start_view) {
+        Ok(view) => desk.with_login(view),
+        Err(problem) => desk.of_problem(problem),
+    }
 }
 
 /// Tries again to open a record that could not be opened.
@@ -96,6 +110,12 @@ fn reveal(window: WebviewWindow, desk: OurDesk<'_>) {
     let by_device = window.theme().is_ok_and(|theme| theme == tauri::Theme::Dark);
     let _ = window.set_background_color(Some(if desk.is_dark(by_device) { PAPER_DARK } else { PAPER }));
     let _ = window.show();
+    // Whoever wants no reminders has none started; they end by themselves where they run already.
+    if desk.look(|home, _, _| Ok(home.settings()?.reminding.on)).unwrap_or(false) {
+        reminders::start(desk.folder());
+    }
+    #[cfg(mobile)]
+    desk.plan_notices(window.app_handle());
 }
 
 /// Changes settings.
@@ -139,7 +159,13 @@ fn next_file(desk: OurDesk<'_>) -> Answer<Option<OfferView>> {
     Ok(None)
 }
 
-/// Tells the window whenever files wait.
+/// Whether "start" was pressed on a reminder.
+#[tauri::command(async)]
+fn take_begin(desk: OurDesk<'_>) -> bool {
+    desk.files.take_begin()
+}
+
+/// Tells the window whenever files wait, or "start" was pressed on a reminder.
 #[tauri::command]
 fn watch_files(desk: OurDesk<'_>, channel: Channel<bool>) {
     desk.files.watch(channel);
@@ -307,6 +333,79 @@ fn step(desk: OurDesk<'_>, item: ItemId, way: Way, helper: bool) -> Answer<Writt
 #[tauri::command(async)]
 fn set_back(desk: OurDesk<'_>, what: SetBackKind) -> Answer<WrittenView> {
     desk.write(|home, words, now| home.set_back_view(what, By::Patient, words, now))
+}
+
+/// Shows one reminder now, and says what came of it.
+#[tauri::command(async)]
+fn send_one(desk: OurDesk<'_>) -> WrittenView {
+    let said = desk.with_words(|words| reminders::send_one(desk.folder(), words));
+    WrittenView { said, against: false }
+}
+
+/// Lets the patient hear a sample as set; says why it cannot be heard, if it cannot.
+#[tauri::command(async)]
+fn try_voice(desk: OurDesk<'_>) -> Answer<WrittenView> {
+    let hearing = desk.look(|home, _, _| Ok(home.settings()?.hearing))?;
+    let words = desk.with_words(|words| Words::new([words.lang()]));
+    Ok(WrittenView { said: crate::hearing::try_out(hearing, &words), against: false })
+}
+
+/// Has reminders start when the device does, or no more.
+#[tauri::command(async)]
+fn start_at_login(desk: OurDesk<'_>, starts: bool) -> Answer<StartView> {
+    if let Some(login) = reminders::at_login(desk.folder()) {
+        login.set(starts).map_err(|error| desk.not_written(&login.folder, &error))?;
+    }
+    Ok(start(desk))
+}
+
+/// Lets the patient choose a folder, and writes the plan's times there for a calendar; `None` if none was
+/// chosen.
+#[tauri::command]
+async fn save_calendar(window: WebviewWindow) -> Answer<Option<WrittenView>> {
+    save_to(window, "calendar-choose", Desk::save_calendar).await
+}
+
+/// Lets the patient choose a folder, and writes today there on one page; `None` if none was chosen.
+#[tauri::command]
+async fn save_today(window: WebviewWindow) -> Answer<Option<WrittenView>> {
+    save_to(window, "today-choose", Desk::save_today).await
+}
+
+/// Asks for a folder in the system's own dialogue, and has something written there.
+async fn save_to(
+    window: WebviewWindow,
+    title: &'static str,
+    save: fn(&Desk, &Path) -> Answer<WrittenView>,
+) -> Answer<Option<WrittenView>> {
+    let app = window.app_handle().clone();
+    let choosing = tauri::async_runtime::spawn_blocking(move || {
+        let desk = app.state::<Arc<Desk>>();
+        let title = desk.with_words(|words| words.say(title, &[]));
+        let chosen = app.dialog().file().set_parent(&window).set_title(title).blocking_pick_folder();
+        let Some(folder) = chosen.and_then(|folder| folder.into_path().ok()) else { return Ok(None) };
+        save(&desk, &folder).map(Some)
+    });
+    choosing.await.unwrap_or(Ok(None))
+}
+
+/// A break from exercising.
+#[tauri::command(async)]
+fn declare_break(
+    desk: OurDesk<'_>,
+    from: NaiveDate,
+    through: NaiveDate,
+    why: BreakWhy,
+    words: String,
+) -> Answer<WrittenView> {
+    let rest = Break { from, through, why, words: Some(words) };
+    desk.write(|home, words, now| home.break_view(rest, By::Patient, words, now))
+}
+
+/// Why not, on a day on which "not today" was said.
+#[tauri::command(async)]
+fn not_today_because(desk: OurDesk<'_>, day: NaiveDate, why: NotTodayWhy) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.not_today_because(day, why, By::Patient, words, now))
 }
 
 /// Rings a number of the plan's, where the device can.

@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 
+use sendaluna_bedside::front::contacts_of;
 use sendaluna_bedside::guide::Guide;
 use sendaluna_bedside::handed::Handed;
 use sendaluna_bedside::home::Known;
@@ -19,8 +20,10 @@ use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 use crate::answer::Trouble;
 use crate::clock::DeviceClock;
 use crate::hand_back;
+use crate::hearing::{Ears, Nobody};
 use crate::leader::{Leader, Order, Sink};
 use crate::receive::read;
+use crate::reminders;
 use crate::window::Wishes;
 use crate::window::files::Files;
 
@@ -59,6 +62,9 @@ impl Desk {
     pub fn new(wishes: Wishes) -> Self {
         let files = Files::default();
         files.offer(wishes.file);
+        if wishes.begin {
+            files.offer_to_begin();
+        }
         Self {
             clock: Arc::new(DeviceClock::new()),
             folder: wishes.folder,
@@ -87,10 +93,13 @@ impl Desk {
             let mut hold = locked(&desk.hold);
             let _ = taken.send(());
             *hold = desk.opened();
-            if let Hold::Desk(home) = &*hold {
+            if let Hold::Desk(home) = &mut *hold {
+                // What was pressed on reminders is part of the first page.
+                let _ = home.drain(&desk.clock.now());
                 let view = desk.with_words(|words| home.start_view(words, &desk.clock.now()));
-                *locked(&desk.first) = view.ok();
+                *locked(&desk.first) = view.ok().map(|view| desk.with_login(view));
             }
+            desk.tend(&mut hold);
         });
         let _ = is_taken.recv();
     }
@@ -186,7 +195,10 @@ impl Desk {
         let now = self.clock.now();
         match &mut *hold {
             Hold::Desk(home) => {
-                use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error))
+                let done = use_case(home, &words, &now).map_err(|error| explain(&words, Some(home), &error));
+                // What stands in the way of reminders stands in the way of nothing else.
+                let _ = home.tend(&words, &now);
+                done
             }
             Hold::Session(_) | Hold::Test(_) => Err(explain(&words, None, &BedsideError::SessionUnderWay)),
             Hold::Failed(error) => Err(explain(&words, None, error)),
@@ -223,12 +235,40 @@ impl Desk {
     /// Makes what goes back to the clinic, and writes it to a folder that the patient has chosen.
     pub fn hand_back(&self, folder: &Path, wishes: &hand_back::Wishes) -> Result<WrittenView, ProblemView> {
         let made = self.write(|home, words, now| home.hand_back(wishes, words, now))?;
-        hand_back::write_to(folder, &made).map_err(|(path, error)| {
-            let (path, what) = (path.display().to_string(), error.to_string());
-            self.of_trouble(&Trouble::FileNotWritten { path, what })
-        })?;
+        hand_back::write_to(folder, &made).map_err(|(path, error)| self.not_written(&path, &error))?;
         let said = self.with_words(|words| hand_back::said(words, folder));
         Ok(WrittenView { said, against: false })
+    }
+
+    /// Writes the plan's times for a calendar to a folder that the patient has chosen.
+    pub fn save_calendar(&self, folder: &Path) -> Result<WrittenView, ProblemView> {
+        let text = self.write(Bedside::calendar_file)?;
+        let Some(text) = text else {
+            let said = self.with_words(|words| words.say("calendar-nothing", &[]));
+            return Ok(WrittenView { said, against: false });
+        };
+        self.save(&folder.join("sendaluna.ics"), text.as_bytes(), "calendar-saved")
+    }
+
+    /// Writes today on one page to a folder that the patient has chosen.
+    pub fn save_today(&self, folder: &Path) -> Result<WrittenView, ProblemView> {
+        let pdf = self.look(Bedside::today_page)?;
+        self.save(&folder.join("sendaluna-today.pdf"), &pdf, "today-written")
+    }
+
+    fn save(&self, path: &Path, bytes: &[u8], saved: &str) -> Result<WrittenView, ProblemView> {
+        std::fs::write(path, bytes).map_err(|error| self.not_written(path, &error))?;
+        let args = [("path", path.display().to_string().into())];
+        let said = self.with_words(|words| words.say(saved, &args));
+        Ok(WrittenView { said, against: false })
+    }
+
+    /// A file that could not be written, said.
+    pub fn not_written(&self, path: &Path, error: &std::io::Error) -> ProblemView {
+        self.of_trouble(&Trouble::FileNotWritten {
+            path: path.display().to_string(),
+            what: error.to_string(),
+        })
     }
 
     fn of_trouble(&self, trouble: &Trouble) -> ProblemView {
@@ -248,8 +288,10 @@ impl Desk {
         prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Guide, BedsideError>,
     ) -> Result<(), ProblemView> {
         self.hand_over(prepare, |home, known, guide, words| {
+            let (hearing, spoken) = (known.settings.hearing, Words::new([words.lang()]));
             let lead = Lead::new(home, known, guide, words, &*self.clock);
-            Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to))
+            let ears = |pressed| Ears::open(hearing, &spoken, pressed);
+            Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to, ears))
         })
     }
 
@@ -261,7 +303,7 @@ impl Desk {
     ) -> Result<(), ProblemView> {
         self.hand_over(prepare, |home, known, begun, words| {
             let lead = TestLead::new(home, known, begun, words, &*self.clock);
-            Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to))
+            Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to, |_| Nobody))
         })
     }
 
@@ -287,7 +329,8 @@ impl Desk {
             Ok(ready) => ready,
             Err(error) => return Err(explain(&words, Some(home), &error)),
         };
-        let Hold::Desk(home) = std::mem::replace(&mut *hold, Hold::Nobody) else { return Ok(()) };
+        let Hold::Desk(mut home) = std::mem::replace(&mut *hold, Hold::Nobody) else { return Ok(()) };
+        let _ = home.tend(&words, &self.clock.now());
         *hold = lead(*home, known, ready, Words::new([words.lang()]));
         Ok(())
     }
@@ -322,9 +365,39 @@ impl Desk {
             self.speak(home);
         }
         self.with_words(|words| {
-            let contacts = beside.and_then(|home| home.contacts(words).ok());
+            // A record that is shut does not shut away whom to ring.
+            let inside = beside.and_then(|home| home.contacts(words).ok());
+            let contacts = inside.or_else(|| contacts_of(&self.folder));
             StartView::of_problem(words, problem, contacts)
         })
+    }
+
+    /// Has reminders follow the record.
+    fn tend(&self, hold: &mut Hold) {
+        if let Hold::Desk(home) = hold {
+            self.with_words(|words| {
+                let _ = home.tend(words, &self.clock.now());
+            });
+        }
+    }
+
+    /// Hands the next reminders to a phone's system.
+    #[cfg(mobile)]
+    pub fn plan_notices(&self, app: &tauri::AppHandle) {
+        if let Some(front) = Bedside::front_of(&self.folder) {
+            let _ = crate::phone::plan(
+                &crate::phone::OfSystem(app),
+                &front,
+                self.clock.now().at,
+                &IanaZone::of_device(),
+            );
+        }
+    }
+
+    /// With what only this shell knows.
+    pub fn with_login(&self, view: StartView) -> StartView {
+        let starts_at_login = reminders::at_login(&self.folder).and_then(|login| login.is_set());
+        StartView { starts_at_login, ..view }
     }
 
     /// The words, in another place.
@@ -345,6 +418,7 @@ impl Desk {
                 Hold::Test(leader) => self.back(leader.end()),
                 other => other,
             };
+            self.tend(hold);
         }
     }
 

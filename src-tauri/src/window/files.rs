@@ -1,9 +1,10 @@
-//! Files that were handed over: as an argument, by a drop, or by a second start. The window never
-//! names a path; it asks for the next file.
+//! What was handed over: files, as an argument, by a drop, or by a second start; and "start", pressed on a
+//! reminder. The window never names a path; it asks for the next file.
 
 use std::collections::VecDeque;
 use std::path::PathBuf;
 use std::sync::Mutex;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 use tauri::ipc::Channel;
 
@@ -11,6 +12,8 @@ use tauri::ipc::Channel;
 #[derive(Default)]
 pub struct Files {
     waiting: Mutex<VecDeque<PathBuf>>,
+    /// A session was asked for.
+    begin: AtomicBool,
     watcher: Mutex<Option<Channel<bool>>>,
 }
 
@@ -28,12 +31,23 @@ impl Files {
         self.waiting.lock().ok()?.pop_front()
     }
 
+    /// Hands a wish to begin a session over.
+    pub fn offer_to_begin(&self) {
+        self.begin.store(true, Ordering::Release);
+        self.tell();
+    }
+
+    /// Whether a session was asked for; from then on it was not.
+    pub fn take_begin(&self) -> bool {
+        self.begin.swap(false, Ordering::AcqRel)
+    }
+
     /// Whether any wait.
     pub fn wait(&self) -> bool {
         self.waiting.lock().is_ok_and(|waiting| !waiting.is_empty())
     }
 
-    /// Tells this channel whenever files wait, from now on.
+    /// Tells this channel whenever something waits, from now on.
     pub fn watch(&self, channel: Channel<bool>) {
         if let Ok(mut watcher) = self.watcher.lock() {
             *watcher = Some(channel);
@@ -42,7 +56,7 @@ impl Files {
     }
 
     fn tell(&self) {
-        let waits = self.wait();
+        let waits = self.wait() || self.begin.load(Ordering::Acquire);
         if let Ok(watcher) = self.watcher.lock()
             && let Some(channel) = watcher.as_ref().filter(|_| waits)
         {

@@ -3,6 +3,7 @@
 use std::fs::{File, OpenOptions, TryLockError};
 use std::io::Write;
 use std::path::Path;
+use std::sync::{Mutex, OnceLock};
 
 use chrono::{DateTime, Utc};
 use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior};
@@ -255,10 +256,23 @@ fn lock(folder: &Path) -> Result<File, StoreError> {
 
 /// Opens the file and gives it its key. What goes wrong is said by us, not by the cipher on stderr.
 fn connect(path: &Path, flags: OpenFlags, key: &Key) -> Result<Connection, StoreError> {
+    keep_cipher_up();
     let db = Connection::open_with_flags(path, flags)?;
     db.pragma_update_and_check(None, "cipher_log_level", "NONE", |_| Ok(())).or_else(no_answer)?;
     db.pragma_update(None, "key", key.pragma().as_str())?;
     Ok(db)
+}
+
+/// The cipher takes itself down when its last connection in a program closes, and a connection that another
+/// thread opens at that moment finds none. One of no data stays open as long as the program.
+fn keep_cipher_up() {
+    static KEPT: OnceLock<Option<Mutex<Connection>>> = OnceLock::new();
+    KEPT.get_or_init(|| {
+        let db = Connection::open_in_memory().ok()?;
+        db.pragma_update_and_check(None, "cipher_log_level", "NONE", |_| Ok(())).or_else(no_answer).ok()?;
+        db.pragma_update(None, "key", "nothing").ok()?;
+        Some(Mutex::new(db))
+    });
 }
 
 /// Some pragmas answer with a row, some with none.

@@ -1,6 +1,7 @@
 """What the journeys share: one world a run, and windows that are closed after each test."""
 
 import itertools
+import os
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -61,8 +62,13 @@ def open_window(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Open
     windows: list[Window] = []
     numbers = itertools.count()
 
-    def opened(data: Home, size: tuple[int, int] = PHONE, file: Path | None = None) -> Window:
-        window = Window(data, tmp_path / "home", size, file)
+    def opened(
+        data: Home,
+        size: tuple[int, int] = PHONE,
+        file: Path | None = None,
+        more: dict[str, str] | None = None,
+    ) -> Window:
+        window = Window(data, tmp_path / "home", size, file, more)
         windows.append(window)
         return window
 
@@ -73,6 +79,17 @@ def open_window(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Open
             window.shoot(f"{request.node.name}-{next(numbers)}")
         if window.server.poll() is None:
             window.close()
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Knows the one mark."""
+    config.addinivalue_line("markers", "alone: must be in time, so nothing else runs meanwhile")
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Leaves every so manieth test to this hand, if there are several."""
+    hand, _, hands = os.environ.get("SENDALUNA_HAND", "0/1").partition("/")
+    items[:] = items[int(hand) :: int(hands)]
 
 
 @pytest.hookimpl(wrapper=True)

@@ -1,7 +1,7 @@
 /** What the tests ask of the page. */
 const helpers = (() => {
-    // A word joiner is not read; it only keeps a number on one line.
-    const clean = (text) => text.replace(/\u2060/gu, '').replace(/\s+/gu, ' ').trim();
+    // Joiners are not read; they only keep a number on one line, and a word on its line.
+    const clean = (text) => text.replace(/[\u2060\u200C]/gu, '').replace(/\s+/gu, ' ').trim();
     const isShown = (element) => element.checkVisibility({ visibilityProperty: true });
     const controls = () => [...document.querySelectorAll('button, label, a[href]')].filter(isShown);
     const says = (element) => clean(element.innerText);
@@ -17,6 +17,28 @@ const helpers = (() => {
             const has = (element) => parts(element).some((part) => says(part) === wanted);
             const named = (element) => element.getAttribute('aria-label') === wanted;
             return whole ?? controls().find((element) => has(element) || named(element)) ?? null;
+        },
+
+        /** What has the focus: its name, its ring, and whether it can be seen. */
+        focus() {
+            const element = document.activeElement ?? document.body;
+            const holder = element.closest('label') ?? element;
+            // What cannot be seen itself shows its ring on its label.
+            const ringed = getComputedStyle(holder).outlineStyle === 'none' ? element : holder;
+            const { outlineStyle, outlineWidth, outlineOffset, outlineColor } = getComputedStyle(ringed);
+            const { left, right, top, bottom } = holder.getBoundingClientRect();
+            const across = (Math.max(left, 0) + Math.min(right, innerWidth)) / 2;
+            const down = (Math.max(top, 0) + Math.min(bottom, innerHeight)) / 2;
+            const there = document.elementFromPoint(across, down);
+            return {
+                name: element.getAttribute('aria-label') ?? says(holder),
+                tag: element.tagName.toLowerCase(),
+                data: { ...element.dataset },
+                checked: element.checked ?? null,
+                ring: [outlineStyle, outlineWidth, outlineOffset, outlineColor].join(' '),
+                ink: getComputedStyle(document.documentElement).color,
+                seen: there !== null && (holder.contains(there) || there.contains(holder)),
+            };
         },
 
         /** Notes every state of a session that the page shows, from now on. */

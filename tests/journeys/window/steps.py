@@ -81,7 +81,15 @@ def press_until(window: Window, name: str, done: Callable[[], bool], what: str) 
 def ready(window: Window, name: str) -> None:
     """Is ready for an exercise, as soon as it comes."""
     window.until(lambda: window.title() == name, name)
-    press_until(window, "session-ready", lambda: is_under_way(window), f"{name} under way")
+    window.until(lambda: is_under_way(window) or asks_ready(window), "the question")
+    beside = window.offers("session-beside-start")
+    button = "session-beside-start" if beside else "session-ready"
+    press_until(window, button, lambda: is_under_way(window), f"{name} under way")
+
+
+def asks_ready(window: Window) -> bool:
+    """Whether it asks to begin: alone, or with somebody beside the patient."""
+    return window.offers("session-ready") or window.offers("session-beside-start")
 
 
 def is_under_way(window: Window) -> bool:

@@ -9,12 +9,7 @@ from selenium.webdriver.common.keys import Keys
 from conftest import Open
 from steps import answer_pain, answer_signs, press_until
 from window import Window
-from world import Home, World
-
-TESTS = "".join(
-    f'[[home_tests]]\nid = "{name}"\nepisode = "hip"\ntest = "{test}"\nfrom_week = 2\nevery_weeks = 4\n'
-    for name, test in (("rise", "chair-stand"), ("go", "timed-up-and-go"), ("stand", "four-stage-balance"))
-)
+from world import TESTS, Home, World
 
 
 @pytest.fixture(scope="module")

@@ -11,6 +11,7 @@ from steps import (
     WALK,
     answer_pain,
     answer_signs,
+    asks_ready,
     begin,
     go_on,
     pause,
@@ -66,7 +67,7 @@ def test_a_whole_session(open_window: Open, patient: Home) -> None:
     ready(window, PRESS)
     window.until(lambda: window.title() == RAISE, RAISE)
     # In position later than asked for: it waits.
-    window.until(lambda: window.stage() == "" and window.offers("session-ready"), "the question")
+    window.until(lambda: window.stage() == "" and asks_ready(window), "the question")
     window.reads("cue-hand-on-rail")
     window.reads("cue-beside-you")
     window.check()

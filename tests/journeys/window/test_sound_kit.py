@@ -19,6 +19,8 @@ import pytest
 from sound import TONES, Heard, Room
 from world import BIN_DIR
 
+pytestmark = pytest.mark.alone
+
 EXAMPLE = BIN_DIR / "examples" / "speaks"
 PLAYER = "org.mpris.MediaPlayer2.speaks"
 PATIENCE_S = 40

@@ -5,26 +5,12 @@ import subprocess
 from conftest import Open
 from steps import PRESS, answer_pain, answer_signs, begin, ready, skip_after
 from window import Window
-from world import BIN_DIR, ENV, Home, World
-
-# Once, or twice after one whole session.
-GRADED = """order = 20
-
-[items.graded]
-start = 1
-up_after_sessions = 1
-up_pain_at_most = 2
-down_pain_over = 4
-doses = [
-    { sets = 1, repetitions = 1, tempo = { out_s = 1, hold_s = 1, back_s = 1, pause_s = 0 } },
-    { sets = 1, repetitions = 2, tempo = { out_s = 1, hold_s = 1, back_s = 1, pause_s = 0 } },
-]
-"""
+from world import BIN_DIR, ENV, GRADED, ORDER, Home, World
 
 
 def stepping(world: World, patient: Home) -> None:
     """A revision in which the thigh squeeze has two steps."""
-    patient.ask("receive", world.clinic.plan(3, {"order = 20\n": GRADED}))
+    patient.ask("receive", world.clinic.plan(3, {ORDER: GRADED}))
 
 
 def trained(window: Window) -> None:
@@ -89,7 +75,7 @@ def test_a_bad_morning_is_asked_about_once_and_makes_the_day_smaller(
     open_window: Open, empty: Home, world: World, size: tuple[int, int]
 ) -> None:
     """The day after a session, before the next: how it was on waking, and then how it is now."""
-    plan = world.clinic.plan(3, {"order = 20\n": GRADED.replace("start = 1", "start = 2")})
+    plan = world.clinic.plan(3, {ORDER: GRADED.replace("start = 1", "start = 2")})
     yesterday(empty, "receive", plan, "--code", world.clinic.letter_code, "--side", "left", "--yes")
     given = ("session", "--only", "press", "--signs", "none", "--pain", "1")
     yesterday(empty, *given, lines="ready\n2\n1\n\n")

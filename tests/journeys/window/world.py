@@ -21,6 +21,26 @@ ZONE = "Europe/Dublin"
 DAYS_AGO = 16
 SHUT_FOR_WEEKS = 12
 
+# Every test that a clinic can ask for at home.
+TESTS = "".join(
+    f'[[home_tests]]\nid = "{name}"\nepisode = "hip"\ntest = "{test}"\nfrom_week = 2\nevery_weeks = 4\n'
+    for name, test in (("rise", "chair-stand"), ("go", "timed-up-and-go"), ("stand", "four-stage-balance"))
+)
+# The thigh squeeze once, or twice after one whole session; it stands where its order does in the source.
+ORDER = "order = 20\n"
+GRADED = """order = 20
+
+[items.graded]
+start = 1
+up_after_sessions = 1
+up_pain_at_most = 2
+down_pain_over = 4
+doses = [
+    { sets = 1, repetitions = 1, tempo = { out_s = 1, hold_s = 1, back_s = 1, pause_s = 0 } },
+    { sets = 1, repetitions = 2, tempo = { out_s = 1, hold_s = 1, back_s = 1, pause_s = 0 } },
+]
+"""
+
 PASSPHRASE = {"SENDALUNA_PASSPHRASE": "four invented window words"}
 ENV = {name: value for name, value in os.environ.items() if not name.startswith("SENDALUNA_")}
 ENV |= PASSPHRASE | {"LC_ALL": "C.UTF-8", "TZ": ZONE}

@@ -12,6 +12,7 @@ use sendaluna_words::Words;
 
 use crate::guide::Guide;
 use crate::home::{Bedside, Known};
+use crate::lead::heard::Heard;
 use crate::view::figure::FigureAsked;
 use crate::view::session::{MotionView, StageItemView, TallySetView};
 use sendaluna_say::Speaker;
@@ -44,6 +45,7 @@ pub struct Shown {
     round_said: String,
     counts: bool,
     said: Vec<String>,
+    heard: Vec<Heard>,
     is_fresh: bool,
 }
 
@@ -91,6 +93,7 @@ impl Shown {
             round_said: String::new(),
             counts: false,
             said: Vec::new(),
+            heard: Vec::new(),
             is_fresh: false,
         };
         shown.lay_out(known, guide);
@@ -125,7 +128,18 @@ impl Shown {
 
     /// Says something before all else.
     pub fn say_first(&mut self, said: String) {
+        self.heard.insert(0, Heard::sentence(&said));
         self.said.insert(0, said);
+    }
+
+    /// Something is heard besides cues.
+    pub fn hear(&mut self, heard: Heard) {
+        self.heard.push(heard);
+    }
+
+    /// What is to be heard since this was last asked.
+    pub fn take_heard(&mut self) -> Vec<Heard> {
+        std::mem::take(&mut self.heard)
     }
 
     /// Takes note of cues.
@@ -181,6 +195,7 @@ impl Shown {
             Cue::Minute { left, .. } => {
                 self.motion = Some(MotionView { phase: Phase::Hold, seconds: 60, number: 0 });
                 (self.count, self.phase) = (Some(*left), say("stage-keep-going"));
+                self.of_said = words.say("stage-minutes", &[("n", (*left).into())]);
             }
             Cue::RepetitionDone { number, .. } => self.done(*number),
             Cue::AwaitSteps { steps } => {
@@ -197,13 +212,37 @@ impl Shown {
         // A rest counted down would sound like the count-in that follows it.
         let rests = matches!(cue, Cue::Tick { .. }) && guide.state() == State::Resting;
         if !stopped && !rests {
-            self.said.extend(self.spoken(cue, speaker));
+            let spoken = self.spoken(cue, speaker);
+            // A second of a hold is too short for a sentence; its numbers say the rest.
+            let holds = matches!(cue, Cue::Phase { phase: Phase::Hold, .. });
+            let aloud = if holds { Some(self.phase.as_str()) } else { spoken.as_deref() };
+            let aloud = aloud.map(str::to_string);
+            self.hear_cue(cue, aloud.as_deref(), words);
+            self.said.extend(spoken);
         }
+    }
+
+    /// What is to be heard of a cue. Whoever lies with closed eyes hears how to get ready as well.
+    fn hear_cue(&mut self, cue: &Cue, spoken: Option<&str>, words: &Words) {
+        let item = self.set.as_ref().and_then(|set| self.texts.get(&set.item)).map(|texts| &texts.plain);
+        let get_ready = item.filter(|_| matches!(cue, Cue::SetUp { .. })).map(|item| {
+            let first = [(item.standing, "cue-hand-on-rail"), (item.beside_you, "cue-beside-you")];
+            let first: Vec<_> =
+                first.iter().filter(|(asks, _)| *asks).map(|(_, id)| words.say(id, &[])).collect();
+            (first, item.set_up.clone())
+        });
+        let (first, set_up) = get_ready.unwrap_or_default();
+        let all = first
+            .iter()
+            .map(|said| Heard::sentence(said))
+            .chain([Heard::of(cue, spoken), Heard::sentence(&set_up)]);
+        self.heard.extend(all.filter(Heard::is_something));
     }
 
     fn spoken(&self, cue: &Cue, speaker: &Speaker<'_>) -> Option<String> {
         let words = speaker.words;
         match cue {
+            Cue::AwaitReady { .. } if self.needs_somebody() => Some(words.say("stage-say-when-beside", &[])),
             Cue::AwaitReady { .. } => Some(words.say("stage-say-when-ready", &[])),
             Cue::AwaitSteps { steps } => Some(words.say("stage-walk-steps", &[("n", (*steps).into())])),
             Cue::LostTime => Some(words.say("stage-lost-time", &[])),
@@ -230,7 +269,13 @@ impl Shown {
     }
 
     fn enter(&mut self, set: SetId, part: &Part, speaker: &Speaker<'_>) {
-        let args = [("of", part.work.most().into()), ("round", set.set.into()), ("rounds", part.sets.into())];
+        let most = part.work.most();
+        let args = [
+            ("of", most.into()),
+            ("n", most.into()),
+            ("round", set.set.into()),
+            ("rounds", part.sets.into()),
+        ];
         let id = match (part.work, part.sets) {
             (Amount::Repetitions { .. } | Amount::Breaths { .. }, 1) => "stage-of",
             (Amount::Repetitions { .. } | Amount::Breaths { .. }, _) => "stage-of-round",
@@ -274,6 +319,12 @@ impl Shown {
                 self.tally.clone_from(rounds);
             }
         }
+    }
+
+    /// Somebody must be beside the patient for the present item.
+    pub fn needs_somebody(&self) -> bool {
+        let texts = self.set.as_ref().and_then(|set| self.texts.get(&set.item));
+        texts.is_some_and(|texts| texts.plain.beside_you)
     }
 
     fn is_breaths(&self) -> bool {
@@ -384,14 +435,16 @@ fn item_view(
 ) -> StageItemView {
     let (library, plan) = (home.library(), &known.plan);
     let found = library.find(plan, movement);
+    let facts = found.map(|found| found.movement().facts());
     let rail = found.is_some_and(|found| found.movement().props.contains(&Prop::Rail));
     let stands = matches!(part.position, Position::Standing | Position::BentOver);
+    let unknown = || speaker.words.say("position-unknown", &[]);
     StageItemView {
         item: item.id.clone(),
         name: speaker.name(library, plan, movement),
         side: String::new(),
         position: part.position,
-        position_said: speaker.position(part.position),
+        position_said: facts.map_or_else(unknown, |facts| speaker.position(facts)),
         set_up: speaker.set_up(library, plan, movement),
         how: speaker.how(library, plan, movement),
         feel: speaker.feel(library, plan, movement),

@@ -8,6 +8,7 @@ use serde::Serialize;
 
 use crate::view::figure::FigureAsked;
 use crate::view::home_test::TestView;
+use crate::view::reminding::WhyNotView;
 use crate::view::step::StepView;
 
 /// A day.
@@ -51,6 +52,8 @@ pub struct DayView {
     pub ring_first: bool,
     /// A stop that said to ring, until the patient has spoken to the clinic.
     pub stop: Option<StopView>,
+    /// "You said not today. Why was that?"
+    pub why_not: Option<WhyNotView>,
 }
 
 /// "Now: 6 exercises, 24 minutes".

@@ -13,6 +13,54 @@ pub enum Tier {
 
 #[derive(TS)]
 #[ts(rename_all = "kebab-case")]
+pub enum Weekday {
+    Monday,
+    Tuesday,
+    Wednesday,
+    Thursday,
+    Friday,
+    Saturday,
+    Sunday,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum DistressName {
+    None,
+    Some,
+    Much,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum PaceName {
+    Prescribed,
+    Slower,
+    Slowest,
+    ByHand,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum WhyNotName {
+    Hurts,
+    Unwell,
+    Tired,
+    NoTime,
+    Away,
+    NotSaid,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
+pub enum BreakWhyName {
+    Own,
+    Clinic,
+    Hospital,
+}
+
+#[derive(TS)]
+#[ts(rename_all = "kebab-case")]
 pub enum SideName {
     Left,
     Right,

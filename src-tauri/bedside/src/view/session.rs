@@ -3,8 +3,8 @@
 use chrono::NaiveDate;
 use sendaluna_core::facts::Position;
 use sendaluna_core::ids::ItemId;
-use sendaluna_core::record::{Ending, Place};
-use sendaluna_core::session::{PainAnswer, PainKind, Phase};
+use sendaluna_core::record::{Distress, Ending, Place};
+use sendaluna_core::session::{Pace, PainAnswer, PainKind, Phase};
 use serde::{Deserialize, Serialize};
 
 use crate::begin::Questions;
@@ -140,6 +140,13 @@ pub struct StageView {
     pub waits_for: Option<WaitsFor>,
     /// "Ready" fits now.
     pub can_ready: bool,
+    /// A helper leads: they may say what they see in place of a figure.
+    pub helper: bool,
+    /// The count goes by hand, and waits for a step.
+    pub can_step: bool,
+    /// How fast the count goes.
+    #[cfg_attr(feature = "types", ts(as = "crate::view::names::PaceName"))]
+    pub pace: Pace,
     /// Pausing fits now.
     pub can_pause: bool,
     /// Going on after a pause fits now.
@@ -298,6 +305,14 @@ pub enum Press {
     GoOn,
     /// Go on at once from a rest.
     GoOnNow,
+    /// The next movement of a count by hand.
+    StepOn,
+    /// How fast the count goes from now on.
+    Pace {
+        /// Which.
+        #[cfg_attr(feature = "types", ts(as = "crate::view::names::PaceName"))]
+        pace: Pace,
+    },
     /// This hurts: movement and voice stop.
     Hurts,
     /// How much, what kind and where.
@@ -310,6 +325,12 @@ pub enum Press {
         /// Where.
         #[cfg_attr(feature = "types", ts(as = "Option<crate::view::names::PlaceName>"))]
         place: Option<Place>,
+    },
+    /// What a helper sees, in place of how much it hurts.
+    Distress {
+        /// How much distress.
+        #[cfg_attr(feature = "types", ts(as = "crate::view::names::DistressName"))]
+        seen: Distress,
     },
     /// I did fewer: ends the present round; between rounds, how many the last one really had.
     Fewer {

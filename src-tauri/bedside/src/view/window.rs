@@ -1,9 +1,11 @@
 //! What a window needs besides: how the patient wants it, what went wrong, what was written.
 
+use sendaluna_core::session::Pace;
 use serde::Serialize;
 
-use crate::settings::Theme;
+use crate::settings::{Hearing, Theme};
 use crate::view::day::{ContactsView, DayView};
+use crate::view::reminding::RemindingView;
 
 /// What went wrong, in the patient's words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -51,6 +53,11 @@ pub struct SettingsView {
     pub awake_from: String,
     /// Awake to, as people say it.
     pub awake_to: String,
+    /// How a session is to be heard.
+    pub hearing: Hearing,
+    /// How fast the count goes.
+    #[cfg_attr(feature = "types", ts(as = "crate::view::names::PaceName"))]
+    pub pace: Pace,
 }
 
 /// What a window needs first.
@@ -71,6 +78,10 @@ pub struct StartView {
     pub contacts: Option<ContactsView>,
     /// Today, if a plan is held.
     pub day: Option<DayView>,
+    /// How the patient wants to be reminded, if a plan is held.
+    pub reminding: Option<RemindingView>,
+    /// Whether reminders start when the device does; `None` if this device cannot. The shell knows.
+    pub starts_at_login: Option<bool>,
 }
 
 /// What was written down.

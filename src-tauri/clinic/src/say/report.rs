@@ -131,7 +131,8 @@ impl ClinicSpeaker<'_> {
     fn last_days(&self, measures: &Measures, speaker: &ReportSpeaker<'_>) -> String {
         let skip = measures.days.len().saturating_sub(LAST_DAYS);
         let days: Vec<String> = measures.days.iter().skip(skip).map(|day| speaker.mark(day.mark)).collect();
-        self.words.say("report-last-days", &[("days", days.join(", ").into())])
+        let comma = self.words.say("list-comma", &[]);
+        self.words.say("report-last-days", &[("days", days.join(&comma).into())])
     }
 
     fn adherence(&self, measures: &Measures) -> String {

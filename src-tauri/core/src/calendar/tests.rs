@@ -155,6 +155,9 @@ impl Zone for Fixed {
     fn offset_s(&self, _: DateTime<Utc>) -> i32 {
         self.0
     }
+    fn civil(&self, local: chrono::NaiveDateTime) -> Civil {
+        Civil::Once(local.and_utc() - Duration::seconds(self.0.into()))
+    }
 }
 
 proptest! {

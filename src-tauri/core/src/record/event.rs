@@ -1,8 +1,9 @@
 //! The kinds of event. This form is frozen: fields are only ever added, never changed or removed.
 
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, NaiveTime, Utc};
 use serde::{Deserialize, Serialize};
 
+use crate::calendar::outbox::ReminderAnswer;
 use crate::digest::Digest;
 use crate::home_test::TestResult;
 use crate::ids::{CareId, ItemId, PersonId, PlanId, PrecautionId, SessionId, SignId, TestId};
@@ -207,6 +208,24 @@ impl BreakWhy {
     fn is_own(&self) -> bool {
         *self == Self::Own
     }
+}
+
+/// Why not on a day on which the patient said "not today".
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum NotTodayWhy {
+    /// It hurts.
+    Hurts,
+    /// Unwell.
+    Unwell,
+    /// Too tired.
+    Tired,
+    /// No time.
+    NoTime,
+    /// Not at home.
+    Away,
+    /// The patient does not want to say.
+    NotSaid,
 }
 
 /// Why a dose stepped up or down within what was signed.
@@ -429,5 +448,23 @@ pub enum Body {
         helper: bool,
         /// It was not allowed on that day.
         against_gate: bool,
+    },
+    /// A reminder was answered.
+    ReminderAnswered {
+        /// When it was pressed.
+        at: DateTime<Utc>,
+        /// The day of its slot.
+        day: NaiveDate,
+        /// The time of its slot, on the wall.
+        time: NaiveTime,
+        /// What was pressed.
+        answer: ReminderAnswer,
+    },
+    /// Why not on a day on which "not today" was said.
+    NotTodayBecause {
+        /// The day.
+        day: NaiveDate,
+        /// Why.
+        why: NotTodayWhy,
     },
 }

@@ -5,12 +5,13 @@ use std::collections::BTreeMap;
 use chrono::{DateTime, Duration, NaiveDate, Utc};
 
 use crate::calendar::History;
+use crate::calendar::outbox::ReminderAnswer;
 use crate::gate::Tightened;
 use crate::home_test::TestResult;
 use crate::ids::{ItemId, PrecautionId, SessionId, TestId};
 use crate::plan::doc::Tier;
 use crate::record::{
-    Body, Ending, Event, How, LeaveReason, Moment, Pain, SetBackKind, SetRecord, Stamp, StepWhy,
+    Body, Ending, Event, How, LeaveReason, Moment, NotTodayWhy, Pain, SetBackKind, SetRecord, Stamp, StepWhy,
 };
 use crate::session::{PainAnswer, SetId};
 use crate::steps::Stepped;
@@ -108,10 +109,25 @@ pub struct State {
     pub tests: Vec<TestDone>,
     /// Breaks, both ends included, whoever wanted them.
     pub breaks: Vec<(NaiveDate, NaiveDate)>,
+    /// Days on which "not today" was said to a reminder, and why, once that was asked.
+    pub not_today: BTreeMap<NaiveDate, Option<NotTodayWhy>>,
+    /// The latest moment at which something was begun or done: reminders up to then have had their answer.
+    pub active_at: Option<DateTime<Utc>>,
     /// The newest event's stamp.
     pub newest: Option<Stamp>,
     /// By how many seconds the clock jumped, until the patient confirms the date.
     pub clock_jump_s: Option<i64>,
+}
+
+/// Whether it says that the patient is at it.
+fn is_active(body: &Body) -> bool {
+    matches!(
+        body,
+        Body::SessionStarted { .. }
+            | Body::SessionResumed { .. }
+            | Body::SetDone { .. }
+            | Body::DoneByHand { .. }
+    )
 }
 
 impl State {
@@ -223,6 +239,17 @@ impl State {
                 self.answered(day, 1);
                 self.history.kept.insert(item.clone(), self.sessions.len());
             }
+            Body::ReminderAnswered { day, answer, .. } => {
+                if *answer == ReminderAnswer::NotToday {
+                    self.not_today.entry(*day).or_default();
+                }
+            }
+            Body::NotTodayBecause { day, why } => {
+                self.not_today.insert(*day, Some(*why));
+            }
+        }
+        if is_active(&event.body) {
+            self.active_at = self.active_at.max(Some(event.stamp.at));
         }
         self.newest = Some(event.stamp.clone());
     }

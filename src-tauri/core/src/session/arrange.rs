@@ -26,7 +26,7 @@ pub fn arrange(plan: &Plan, library: &Library, due: &[&DueItem]) -> Arranged {
             let episode = plan.episode(&item.episode)?;
             let position = library.find(plan, &item.movement)?.movement().facts().position;
             let part = Part::new(item.id.clone(), &due.dose, item.side, episode.side, position)?;
-            Some((*due, part, item.order))
+            Some((*due, part.with_somebody(item.beside_you), item.order))
         })
         .collect();
     chosen.sort_by_key(|(_, part, order)| (*order, group(part.position)));

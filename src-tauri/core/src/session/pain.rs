@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::plan::doc::{PainRule, SharpPain};
+use crate::record::Distress;
 
 /// What kind of pain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -49,6 +50,22 @@ pub fn answer_during(rule: &PainRule, before: Option<u8>, level: u8, kind: PainK
     level_answer.max(rise_answer).max(sharp_answer).unwrap_or(PainAnswer::GoOn)
 }
 
+/// The answer to distress that a helper sees during an exercise, in place of a figure. No level is asked for,
+/// so it errs on the side of stopping: common practice, no source.
+pub fn answer_to_distress(seen: Distress) -> PainAnswer {
+    match seen {
+        Distress::None => PainAnswer::GoOn,
+        Distress::Some => PainAnswer::StopExercise,
+        Distress::Much => PainAnswer::StopToday,
+    }
+}
+
+/// The answer to distress that a helper sees at rest, before a session. Much of it is a reason to ring, and
+/// some is none to begin with care: common practice, no source.
+pub fn answer_to_distress_at_rest(seen: Distress) -> PainAnswer {
+    if seen == Distress::Much { PainAnswer::StopToday } else { PainAnswer::GoOn }
+}
+
 /// The answer to pain at rest, before a session.
 pub fn answer_at_rest(rule: &PainRule, level: u8) -> PainAnswer {
     if level >= rule.rest_stop_today_at { PainAnswer::StopToday } else { PainAnswer::GoOn }
@@ -73,6 +90,14 @@ mod tests {
             settle_minutes: 60,
             next_morning_rise: 2,
         }
+    }
+
+    #[test]
+    fn distress_that_is_seen_errs_on_the_side_of_stopping() {
+        let during = [Distress::None, Distress::Some, Distress::Much].map(answer_to_distress);
+        assert_eq!(during, [PainAnswer::GoOn, PainAnswer::StopExercise, PainAnswer::StopToday]);
+        let at_rest = [Distress::None, Distress::Some, Distress::Much].map(answer_to_distress_at_rest);
+        assert_eq!(at_rest, [PainAnswer::GoOn, PainAnswer::GoOn, PainAnswer::StopToday]);
     }
 
     #[test]

@@ -71,6 +71,8 @@ pub struct Part {
     pub passes: Vec<SidesAtOnce>,
     /// The position, for getting ready.
     pub position: Position,
+    /// Somebody must be beside the patient: it begins only with their yes.
+    pub beside_you: bool,
 }
 
 impl Part {
@@ -90,7 +92,13 @@ impl Part {
             (ItemSide::OneAfterTheOther, sides) => sides.iter().map(|s| (*s).into()).collect(),
             _ => vec![SidesAtOnce::Both],
         };
-        Some(Self { item, sets: dose.sets, work: dose.amount()?, rest_s: dose.rest_s, passes, position })
+        let (sets, rest_s) = (dose.sets, dose.rest_s);
+        Some(Self { item, sets, work: dose.amount()?, rest_s, passes, position, beside_you: false })
+    }
+
+    /// With somebody beside the patient, if the plan says so.
+    pub fn with_somebody(self, beside_you: bool) -> Self {
+        Self { beside_you, ..self }
     }
 
     /// How long one set lasts, in ms, after the count-in.
@@ -405,7 +413,7 @@ impl Writer<'_> {
                 let stays = last.is_some_and(|last| self.parts[last.part].position == position);
                 self.cue(Cue::SetUp { set: set.clone(), seconds: SET_UP_S });
                 self.pass(SET_UP_S);
-                if !stays {
+                if !stays || self.parts[turn.part].beside_you {
                     self.cue(Cue::AwaitReady { set });
                 }
             }

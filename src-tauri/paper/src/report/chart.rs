@@ -29,7 +29,7 @@ impl Page<'_> {
             let args = [("week", week.week.into()), ("levels", levels.into())];
             Some(self.words.say("report-page-chart-week", &args))
         });
-        let said = said.collect::<Vec<_>>().join("; ");
+        let said = said.collect::<Vec<_>>().join(&self.say("list-semicolon"));
         let alt = self.words.say("report-page-chart", &[("said", said.into())]);
         let (first, last) = self.weeks_between()?;
         let label =

@@ -1,14 +1,13 @@
 //! One exercise, whole.
 
 use sendaluna_core::gate::Gate;
-use sendaluna_core::library::Prop;
-use sendaluna_core::plan::Amount;
 use sendaluna_core::plan::doc::Item;
 use sendaluna_words::Value;
 use serde::Serialize;
 
 use super::Page;
-use crate::picture::{Drawn, Picture, Pictures};
+use crate::item::tally;
+use crate::picture::{Picture, Pictures};
 
 /// An exercise.
 #[derive(Debug, Serialize)]
@@ -53,7 +52,7 @@ impl Page<'_> {
     fn exercise(&self, item: &Item, pictures: &mut Pictures) -> Exercise {
         let (plan, speaker, library) = (self.printed.plan, &self.speaker, self.printed.library);
         let found = library.find(plan, &item.movement);
-        let position = found.map(|found| speaker.position(found.movement().facts().position));
+        let position = found.map(|found| speaker.position(found.movement().facts()));
         let side = speaker.side(plan, item);
         let (not_yet, reasons) = match self.gate(item, &item.dose) {
             Gate::Open => (None, Vec::new()),
@@ -66,8 +65,12 @@ impl Page<'_> {
         Exercise {
             n: self.number(&item.id),
             name: speaker.name(library, plan, &item.movement),
-            where_: [Some(side), position].into_iter().flatten().collect::<Vec<_>>().join(", "),
-            pictures: self.pictures(item, &item.movement, pictures),
+            where_: [Some(side), position]
+                .into_iter()
+                .flatten()
+                .collect::<Vec<_>>()
+                .join(&self.say("list-comma")),
+            pictures: self.on_paper().pictures(item, &item.movement, pictures),
             dose: speaker.dose(dose),
             when: [Some(speaker.when(&item.when)), self.is_otherwise(item)]
                 .into_iter()
@@ -75,10 +78,7 @@ impl Page<'_> {
                 .collect::<Vec<_>>()
                 .join(" "),
             tempo: speaker.tempo(dose),
-            tally: match dose.amount() {
-                Some(Amount::Repetitions { most, .. }) => Some((most, dose.sets)),
-                _ => None,
-            },
+            tally: tally(dose),
             not_yet,
             reasons,
             needs: self.needs(item),
@@ -106,17 +106,8 @@ impl Page<'_> {
     }
 
     fn needs(&self, item: &Item) -> Vec<String> {
-        let found = self.printed.library.find(self.printed.plan, &item.movement);
-        let props = found.map(|found| found.movement().form().props.clone()).unwrap_or_default();
-        let props = props.into_iter().filter(|prop| *prop != Prop::Helper);
-        let things: Vec<String> = props.map(|prop| self.speaker.prop(prop)).collect();
-        let have = (!things.is_empty()).then(|| {
-            let things = self.speaker.words.list(&things);
-            self.speaker.words.say("sheet-have-ready", &[("things", things.into())])
-        });
-        let beside = item.beside_you.then(|| self.say("sheet-beside"));
-        let brace = item.with_brace.then(|| self.say("sheet-brace"));
-        [have, beside, brace].into_iter().flatten().collect()
+        let on_paper = self.on_paper();
+        [on_paper.things(item), on_paper.beside(item), on_paper.brace(item)].into_iter().flatten().collect()
     }
 
     /// Some stage asks for it otherwise.
@@ -167,27 +158,8 @@ impl Page<'_> {
         Some(Easier {
             label: speaker.words.say("sheet-easier", &[of, ("name", name.into())]),
             not_yet,
-            pictures: self.pictures(item, &easier.movement, pictures),
+            pictures: self.on_paper().pictures(item, &easier.movement, pictures),
             words: self.movement(&easier.movement),
         })
-    }
-
-    fn pictures(
-        &self,
-        item: &Item,
-        movement: &sendaluna_core::ids::MovementId,
-        pictures: &mut Pictures,
-    ) -> Vec<Picture> {
-        let printed = self.printed;
-        let Some(found) = printed.library.find(printed.plan, movement) else { return Vec::new() };
-        let name = self.speaker.name(printed.library, printed.plan, movement);
-        let alt = |id: &str| self.speaker.words.say(id, &[("name", name.as_str().into())]);
-        let said = [
-            (alt("sheet-figure-start"), self.say("sheet-start")),
-            (alt("sheet-figure-end"), self.say("sheet-end")),
-            (alt("sheet-figure-still"), String::new()),
-        ];
-        let drawn = Drawn { plan: printed.plan, standing: printed.standing, day: printed.day };
-        pictures.of_item(&drawn, item, found.movement(), &said)
     }
 }

@@ -50,7 +50,7 @@ impl ReportSpeaker<'_> {
             };
             self.words.say(id, &[("seconds", self.seconds(tenths.into()).into())])
         };
-        held.iter().map(stance).collect::<Vec<_>>().join(", ")
+        held.iter().map(stance).collect::<Vec<_>>().join(&self.words.say("list-comma", &[]))
     }
 
     /// Seconds to a tenth; whole ones without.

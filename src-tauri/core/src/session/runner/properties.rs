@@ -141,6 +141,7 @@ proptest! {
                 rest_s: *rest_s,
                 passes: passes[*pass].clone(),
                 position: Position::Supine,
+                beside_you: false,
             })
             .collect();
         let blocks: Vec<Block> = (0..parts.len()).map(Block::Whole).collect();

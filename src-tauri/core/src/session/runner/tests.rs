@@ -15,6 +15,7 @@ fn due(doc: &PlanDoc, id: &str) -> DueItem {
         item: item.id.clone(),
         stage: stage.map_or_else(|| StageId::new("none").expect("an id"), |stage| stage.id.clone()),
         dose: item.dose.clone(),
+        when: item.when.clone(),
         step: None,
         times: 1,
         most: 1,

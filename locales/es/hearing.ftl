@@ -1,0 +1,48 @@
+### Cómo se oye una sesión: la voz que dice la cuenta, y sus tonos.
+
+hearing-voice = Voz: { $how ->
+    [off] no
+    [very-slow] sí, muy lenta
+    [slow] sí, lenta
+    [little-slow] sí, algo lenta
+    [fast] sí, algo rápida
+   *[normal] sí, normal
+}
+hearing-aloud = Decir la cuenta en voz alta
+hearing-yes = Sí
+hearing-no = No
+hearing-rate = Lo rápido que habla la voz
+hearing-rate-very-slow = Muy lenta
+hearing-rate-slow = Lenta
+hearing-rate-little-slow = Algo lenta
+hearing-rate-normal = Normal
+hearing-rate-fast = Algo rápida
+hearing-pitch = La voz es { $how ->
+    [lower] más grave
+    [higher] más aguda
+   *[normal] ni grave ni aguda
+}
+hearing-pitch-choose = Lo aguda que es la voz
+hearing-pitch-lower = Más grave
+hearing-pitch-normal = Normal
+hearing-pitch-higher = Más aguda
+hearing-tones = Tonos: { $tones ->
+    [on] sí
+   *[off] no
+}
+hearing-tones-choose = Tonos con la cuenta
+hearing-try = Quiero oírlo
+hearing-trying = Escuche ahora.
+hearing-heard = ¿Lo ha oído? Si no, suba el volumen de este dispositivo.
+hearing-pace = Cuenta: { $pace ->
+    [slower] más lenta
+    [slowest] la más lenta
+    [by-hand] a mano
+   *[prescribed] como pide el plan
+}
+hearing-pace-choose = Lo rápido que va la cuenta
+hearing-pace-prescribed = Como pide el plan
+hearing-pace-slower = Más lenta
+hearing-pace-slowest = La más lenta
+hearing-pace-by-hand = A mano: cada movimiento me espera
+hearing-pace-hold = Mantener la postura también dura más entonces.

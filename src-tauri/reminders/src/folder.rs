@@ -1,0 +1,152 @@
+//! The folder that the reminders and the record's program share: `reminders` in the data folder.
+
+use std::fs::{File, OpenOptions, TryLockError};
+use std::io::{self, Read, Seek, SeekFrom, Write};
+use std::path::{Path, PathBuf};
+
+use sendaluna_core::calendar::front::{Front, MOST_BYTES};
+use sendaluna_core::calendar::outbox::{Head, Line, line_of};
+
+/// The folder's name within the data folder.
+pub const NAME: &str = "reminders";
+const FRONT: &str = "front.json";
+const OUTBOX: &str = "outbox.jsonl";
+const OUTBOX_LOCK: &str = "outbox.lock";
+const MEMORY: &str = "memory.json";
+const LOCK: &str = "reminders.lock";
+
+/// The folder.
+#[derive(Debug, Clone)]
+pub struct Folder(PathBuf);
+
+/// Why there is no front.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NoFront {
+    /// There is no file.
+    Missing,
+    /// It cannot be read, or cannot be used.
+    Unusable,
+}
+
+impl Folder {
+    /// Of a data folder; made if there is none.
+    pub fn of(data: &Path) -> io::Result<Self> {
+        let path = data.join(NAME);
+        let mut builder = std::fs::DirBuilder::new();
+        builder.recursive(true);
+        #[cfg(unix)]
+        std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+        builder.create(&path)?;
+        Ok(Self(path))
+    }
+
+    /// Where it lies.
+    pub fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// The only one that reminds from this folder, for as long as the file lives; `None` if another does.
+    pub fn claim(&self) -> io::Result<Option<File>> {
+        let file = OpenOptions::new().write(true).create(true).truncate(false).open(self.0.join(LOCK))?;
+        match file.try_lock() {
+            Ok(()) => Ok(Some(file)),
+            Err(TryLockError::WouldBlock) => Ok(None),
+            Err(TryLockError::Error(error)) => Err(error),
+        }
+    }
+
+    /// Reads the front; never more of it than can be meant.
+    pub fn front(&self) -> Result<Front, NoFront> {
+        let file = match File::open(self.0.join(FRONT)) {
+            Err(error) if error.kind() == io::ErrorKind::NotFound => return Err(NoFront::Missing),
+            file => file.map_err(|_| NoFront::Unusable)?,
+        };
+        let mut bytes = Vec::new();
+        file.take(MOST_BYTES as u64 + 1).read_to_end(&mut bytes).map_err(|_| NoFront::Unusable)?;
+        Front::read(&bytes).map_err(|_| NoFront::Unusable)
+    }
+
+    /// What was kept in mind.
+    pub fn memory(&self) -> io::Result<Vec<u8>> {
+        std::fs::read(self.0.join(MEMORY))
+    }
+
+    /// Keeps something in mind: the whole of it, or what was there before.
+    pub fn remember(&self, bytes: &[u8]) -> io::Result<()> {
+        let mut file = tempfile::NamedTempFile::new_in(&self.0)?;
+        file.write_all(bytes)?;
+        file.as_file().sync_all()?;
+        file.persist(self.0.join(MEMORY)).map_err(|error| error.error)?;
+        Ok(())
+    }
+
+    /// Writes an answer at the end of the outbox, and sees it to the disk.
+    pub fn append(&self, line: &Line) -> io::Result<()> {
+        // Not while the outbox is being drained.
+        let lock =
+            OpenOptions::new().write(true).create(true).truncate(false).open(self.0.join(OUTBOX_LOCK))?;
+        lock.lock()?;
+        let mut outbox = OpenOptions::new().read(true).append(true).create(true).open(self.0.join(OUTBOX))?;
+        let mut bytes = Vec::new();
+        if outbox.metadata()?.len() == 0 {
+            bytes = line_of(&Head { outbox: draw() });
+        } else if !ends_well(&mut outbox)? {
+            bytes.push(b'\n');
+        }
+        bytes.extend(line_of(line));
+        outbox.write_all(&bytes)?;
+        outbox.sync_all()
+    }
+}
+
+fn ends_well(outbox: &mut File) -> io::Result<bool> {
+    let mut last = [0];
+    outbox.seek(SeekFrom::End(-1))?;
+    outbox.read_exact(&mut last)?;
+    Ok(last == *b"\n")
+}
+
+fn draw() -> String {
+    let mut bytes = [0u8; 16];
+    // Without randomness, the moment keeps files apart.
+    if getrandom::fill(&mut bytes).is_err() {
+        return chrono::Utc::now().to_rfc3339();
+    }
+    format!("{:032x}", u128::from_be_bytes(bytes))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use sendaluna_core::calendar::outbox::{ReminderAnswer, waiting};
+
+    fn line() -> Line {
+        let at: chrono::DateTime<chrono::Utc> = "2026-03-04T09:00:00Z".parse().expect("a moment");
+        Line { at, day: at.date_naive(), time: at.time(), answer: ReminderAnswer::Later }
+    }
+
+    #[test]
+    fn a_torn_line_is_ended_before_the_next() {
+        let data = tempfile::tempdir().expect("a folder");
+        let folder = Folder::of(data.path()).expect("made");
+        folder.append(&line()).expect("written");
+        let path = folder.path().join(OUTBOX);
+        let mut torn = std::fs::read(&path).expect("read");
+        torn.extend_from_slice(b"{\"at\":\"20");
+        std::fs::write(&path, &torn).expect("torn");
+        folder.append(&line()).expect("written");
+        let waiting = waiting(&std::fs::read(&path).expect("read"), None).expect("a file");
+        assert_eq!(waiting.lines, [line(), line()]);
+    }
+
+    #[test]
+    fn one_reminds_from_a_folder() {
+        let data = tempfile::tempdir().expect("a folder");
+        let folder = Folder::of(data.path()).expect("made");
+        let first = folder.claim().expect("asked");
+        assert!(first.is_some());
+        assert!(folder.claim().expect("asked").is_none());
+        drop(first);
+        assert!(folder.claim().expect("asked").is_some());
+    }
+}
