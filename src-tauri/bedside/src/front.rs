@@ -6,8 +6,8 @@ use std::path::{Path, PathBuf};
 
 use chrono::{DateTime, Days, Duration, NaiveDate, Utc};
 use sendaluna_core::calendar::front::{
-    Front, FrontContacts, FrontDay, FrontDoc, FrontSign, FrontSlot, FrontWords, MOST_BYTES, MOST_DAYS,
-    VERSION,
+    FILE, FOLDER, Front, FrontContacts, FrontDay, FrontDoc, FrontSign, FrontSlot, FrontWords, MOST_BYTES,
+    MOST_DAYS, VERSION,
 };
 use sendaluna_core::calendar::outbox::{self, Drained};
 use sendaluna_core::calendar::{Kind, Slot, Zone, reminders};
@@ -23,11 +23,6 @@ use crate::home::{Bedside, Known};
 use crate::reminding::Shows;
 use crate::view::day::{ContactsView, SignView};
 
-/// Within the data folder; the reminder program reads and writes there too.
-const FOLDER: &str = "reminders";
-const FRONT: &str = "front.json";
-const OUTBOX: &str = "outbox.jsonl";
-const OUTBOX_LOCK: &str = "outbox.lock";
 /// The setting that says how far the outbox was drained.
 const DRAINED: &str = "outbox";
 
@@ -40,7 +35,7 @@ impl Bedside {
         self.drain(now)?;
         let Some(known) = self.known_if_any()? else { return Ok(()) };
         let front = self.front(&known, words, now)?;
-        replace(&folder, FRONT, &front.to_bytes()).map_err(StoreError::from)?;
+        replace(&folder, FILE, &front.to_bytes()).map_err(StoreError::from)?;
         Ok(())
     }
 
@@ -48,7 +43,7 @@ impl Bedside {
     pub fn front_of(folder: &Path) -> Option<Front> {
         let mut bytes = Vec::new();
         let most = MOST_BYTES as u64 + 1;
-        File::open(folder.join(FOLDER).join(FRONT)).ok()?.take(most).read_to_end(&mut bytes).ok()?;
+        File::open(folder.join(FOLDER).join(FILE)).ok()?.take(most).read_to_end(&mut bytes).ok()?;
         Front::read(&bytes).ok()
     }
 
@@ -56,11 +51,11 @@ impl Bedside {
     /// outbox goes. Whoever fails before the write has drained nothing, and after it, everything.
     pub fn drain(&mut self, now: &Now) -> Result<(), BedsideError> {
         let folder = self.folder().join(FOLDER);
-        let path = folder.join(OUTBOX);
+        let path = folder.join(outbox::FILE);
         if !path.exists() {
             return Ok(());
         }
-        let _lock = lock(&folder.join(OUTBOX_LOCK)).map_err(StoreError::from)?;
+        let _lock = lock(&folder.join(outbox::LOCK)).map_err(StoreError::from)?;
         let mut bytes = Vec::new();
         let file = File::open(&path).map_err(StoreError::from)?;
         file.take(outbox::MOST_BYTES as u64).read_to_end(&mut bytes).map_err(StoreError::from)?;

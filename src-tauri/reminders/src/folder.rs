@@ -4,14 +4,9 @@ use std::fs::{File, OpenOptions, TryLockError};
 use std::io::{self, Read, Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
 
-use sendaluna_core::calendar::front::{Front, MOST_BYTES};
-use sendaluna_core::calendar::outbox::{Head, Line, line_of};
+use sendaluna_core::calendar::front::{FILE, FOLDER, Front, MOST_BYTES};
+use sendaluna_core::calendar::outbox::{self, Head, Line, line_of};
 
-/// The folder's name within the data folder.
-pub const NAME: &str = "reminders";
-const FRONT: &str = "front.json";
-const OUTBOX: &str = "outbox.jsonl";
-const OUTBOX_LOCK: &str = "outbox.lock";
 const MEMORY: &str = "memory.json";
 const LOCK: &str = "reminders.lock";
 
@@ -31,7 +26,7 @@ pub enum NoFront {
 impl Folder {
     /// Of a data folder; made if there is none.
     pub fn of(data: &Path) -> io::Result<Self> {
-        let path = data.join(NAME);
+        let path = data.join(FOLDER);
         let mut builder = std::fs::DirBuilder::new();
         builder.recursive(true);
         #[cfg(unix)]
@@ -57,7 +52,7 @@ impl Folder {
 
     /// Reads the front; never more of it than can be meant.
     pub fn front(&self) -> Result<Front, NoFront> {
-        let file = match File::open(self.0.join(FRONT)) {
+        let file = match File::open(self.0.join(FILE)) {
             Err(error) if error.kind() == io::ErrorKind::NotFound => return Err(NoFront::Missing),
             file => file.map_err(|_| NoFront::Unusable)?,
         };
@@ -84,9 +79,10 @@ impl Folder {
     pub fn append(&self, line: &Line) -> io::Result<()> {
         // Not while the outbox is being drained.
         let lock =
-            OpenOptions::new().write(true).create(true).truncate(false).open(self.0.join(OUTBOX_LOCK))?;
+            OpenOptions::new().write(true).create(true).truncate(false).open(self.0.join(outbox::LOCK))?;
         lock.lock()?;
-        let mut outbox = OpenOptions::new().read(true).append(true).create(true).open(self.0.join(OUTBOX))?;
+        let mut outbox =
+            OpenOptions::new().read(true).append(true).create(true).open(self.0.join(outbox::FILE))?;
         let mut bytes = Vec::new();
         if outbox.metadata()?.len() == 0 {
             bytes = line_of(&Head { outbox: draw() });
@@ -130,7 +126,7 @@ mod tests {
         let data = tempfile::tempdir().expect("a folder");
         let folder = Folder::of(data.path()).expect("made");
         folder.append(&line()).expect("written");
-        let path = folder.path().join(OUTBOX);
+        let path = folder.path().join(outbox::FILE);
         let mut torn = std::fs::read(&path).expect("read");
         torn.extend_from_slice(b"{\"at\":\"20");
         std::fs::write(&path, &torn).expect("torn");

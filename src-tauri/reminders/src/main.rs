@@ -18,7 +18,7 @@ use std::sync::mpsc::{Receiver, Sender, channel};
 
 use chrono::Utc;
 use notify::{EventKind, RecommendedWatcher, RecursiveMode, Watcher};
-use sendaluna_core::calendar::front::{Front, FrontWords};
+use sendaluna_core::calendar::front::{FILE, Front, FrontWords};
 use sendaluna_core::calendar::outbox::ReminderAnswer;
 use sendaluna_zones::IanaZone;
 
@@ -98,7 +98,7 @@ fn remind(data: PathBuf) -> Result<(), Box<dyn std::error::Error>> {
 fn watch(folder: &Folder, send: Sender<Signal>) -> notify::Result<RecommendedWatcher> {
     let tell = move |event: notify::Result<notify::Event>| {
         let is_front = |event: &notify::Event| {
-            let of_front = |path: &PathBuf| path.file_name().is_some_and(|name| name == "front.json");
+            let of_front = |path: &PathBuf| path.file_name().is_some_and(|name| name == FILE);
             let is_gone = matches!(event.kind, EventKind::Remove(_));
             !matches!(event.kind, EventKind::Access(_)) && (is_gone || event.paths.iter().any(of_front))
         };

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use std::sync::mpsc::channel;
 use std::time::Duration;
 
+use sendaluna_core::calendar::front::FILE;
 use sendaluna_core::calendar::outbox::ReminderAnswer;
 use serde_json::{Value, json};
 
@@ -24,7 +25,7 @@ pub fn print(data: &Path) -> std::io::Result<()> {
 
 fn came(data: &Path) -> Value {
     let front = Folder::of(data).ok().and_then(|folder| folder.front().ok());
-    let Some(front) = front else { return json!({ "came": "failed", "what": "front.json" }) };
+    let Some(front) = front else { return json!({ "came": "failed", "what": FILE }) };
     let Some(by) = crate::notifier::who() else { return json!({ "came": "nobody" }) };
     let (told, outcomes) = channel();
     let mut desktop = Desktop::new(Arc::new(move |_, outcome| {

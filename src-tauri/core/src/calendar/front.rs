@@ -9,6 +9,10 @@ use serde::{Deserialize, Serialize};
 use super::slots::{MOST_TIMES, Quiet};
 use crate::plan::doc::Tier;
 
+/// The folder within the data folder that both programs share.
+pub const FOLDER: &str = "reminders";
+/// The file's name in it.
+pub const FILE: &str = "front.json";
 /// The form that this version reads and writes.
 pub const VERSION: u32 = 1;
 /// The longest file that is read.

@@ -7,6 +7,10 @@
 use chrono::{DateTime, NaiveDate, NaiveTime, Utc};
 use serde::{Deserialize, Serialize};
 
+/// The file's name, in the folder of the front.
+pub const FILE: &str = "outbox.jsonl";
+/// Held by whoever writes to it or drains it.
+pub const LOCK: &str = "outbox.lock";
 /// The longest file that is read.
 pub const MOST_BYTES: usize = 1024 * 1024;
 
