@@ -125,6 +125,17 @@ class Desktop:
         self.programs.append(program)
         return program
 
+    def remind_in(self, home: Home, *seconds: float) -> subprocess.Popen[bytes]:
+        """Starts the reminder program, and once it is up gives it times so many seconds from now.
+
+        However long the start takes: the times are still to come when they are read.
+        """
+        put_front(home, with_times(front_of(home)))
+        program = self.remind(home)
+        until((folder_of(home) / "reminders.lock").exists, "a lock", lambda: "none")
+        put_front(home, with_times(front_of(home), *(in_s(time) for time in seconds)))
+        return program
+
     # What it shows, and what is pressed.
 
     def control(self, *args: str, check: bool = True) -> str:

@@ -101,16 +101,21 @@ class Keyboard:
 
     # The system's own dialogue is none of the page's: keys go to it through the screen.
 
+    def dialogues(self) -> list[str]:
+        """The system's dialogues that are to be seen."""
+        ours = self.window.x_windows()
+        command = ["xdotool", "search", "--onlyvisible", "--class", "sendaluna"]
+        done = subprocess.run(command, env=self.window.env, capture_output=True, text=True, check=False)
+        return [number for number in done.stdout.split() if number not in ours]
+
     def dialogue(self) -> None:
         """Waits for a dialogue, and gives it the keys."""
-        ours = self.window.x_windows()[-1]
+        found = self.window.wait_beside(self.dialogues, "a dialogue")
+        self.to_screen("windowfocus", "--sync", found[0])
 
-        def found() -> str:
-            command = ["xdotool", "search", "--onlyvisible", "--class", "sendaluna"]
-            done = subprocess.run(command, env=self.window.env, capture_output=True, text=True, check=False)
-            return next((number for number in done.stdout.split() if number != ours), "")
-
-        self.to_screen("windowfocus", "--sync", self.window.wait_beside(found, "a dialogue"))
+    def dialogue_gone(self) -> None:
+        """Waits until no dialogue is left."""
+        self.window.wait_beside(lambda: not self.dialogues(), "the end of a dialogue")
 
     def to_screen(self, *words: str) -> None:
         """Keys, through the screen."""
@@ -120,10 +125,15 @@ class Keyboard:
         """Closes a dialogue without a choice, and is back in the window."""
         self.dialogue()
         self.to_screen("key", "Escape")
+        self.dialogue_gone()
         self.come()
 
     def pick_folder(self, folder: Path) -> None:
-        """Types a folder into a dialogue: the slash opens a field for it."""
+        """Types a folder into a dialogue: the first slash opens a field for it.
+
+        On a busy machine, what is typed while the field opens is lost: that may be slashes, and nothing else.
+        """
         self.dialogue()
-        self.to_screen("type", "--delay", "20", str(folder))
+        self.to_screen("type", "--delay", "20", "/" * 30 + str(folder))
         self.to_screen("key", "Return")
+        self.dialogue_gone()

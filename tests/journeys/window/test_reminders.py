@@ -47,8 +47,7 @@ def reminded(patient: Home) -> Home:
 def test_a_reminder_is_shown_put_off_and_written_down(desktop: Desktop, reminded: Home) -> None:
     """It says little, has its three actions, and what is pressed waits for the record."""
     desktop.start_server()
-    put_front(reminded, with_times(front_of(reminded), in_s(1.5)))
-    program = desktop.remind(reminded)
+    program = desktop.remind_in(reminded, 1.5)
     shown = desktop.until_shown(1)
     assert (shown.title, shown.text) == ("Sendaluna", say("reminder-now"))
     assert not internet_sockets(program.pid)
@@ -67,21 +66,18 @@ def test_the_next_takes_the_place_of_the_last_and_goes_when_it_is_done(
 ) -> None:
     """Never a pile; and what was done elsewhere is taken back."""
     desktop.start_server()
-    front = with_times(front_of(reminded), in_s(1), in_s(3))
-    put_front(reminded, front)
-    desktop.remind(reminded)
+    desktop.remind_in(reminded, 1, 3)
     first, second = desktop.until_shown(1), desktop.until_shown(2)
     assert first.number == second.number, "in its place"
     assert desktop.displayed() == 1
-    put_front(reminded, front | {"answered_until": utc(in_s(1))})
+    put_front(reminded, front_of(reminded) | {"answered_until": utc(in_s(1))})
     desktop.until_displayed(0)
 
 
 def test_not_today_is_asked_about_once(desktop: Desktop, reminded: Home, open_window: Open) -> None:
     """Pressed on the notice, it is in the record, and the program asks why, once."""
     desktop.start_server()
-    put_front(reminded, with_times(front_of(reminded), in_s(1)))
-    desktop.remind(reminded)
+    desktop.remind_in(reminded, 1)
     desktop.until_shown(1)
     desktop.press(say("reminder-not-today"))
     until(lambda: outbox_of(reminded) == ["not-today"], "a line", lambda: str(outbox_of(reminded)))
@@ -101,8 +97,7 @@ def test_start_opens_the_session_in_the_window(
     desktop.start_server()
     window = open_window(reminded, PHONE)
     window.at("day")
-    put_front(reminded, with_times(front_of(reminded), in_s(1.5)))
-    desktop.remind(reminded)
+    desktop.remind_in(reminded, 1.5)
     desktop.until_shown(1)
     desktop.press(say("reminder-start"))
     window.at("before")
@@ -112,8 +107,7 @@ def test_start_opens_the_session_in_the_window(
 def test_start_opens_a_window_where_there_is_none(desktop: Desktop, reminded: Home) -> None:
     """The program comes up by itself."""
     desktop.start_server()
-    put_front(reminded, with_times(front_of(reminded), in_s(1)))
-    desktop.remind(reminded)
+    desktop.remind_in(reminded, 1)
     desktop.until_shown(1)
     desktop.press(say("reminder-start"))
     words = f"--data {reminded.folder} --begin"
@@ -144,8 +138,7 @@ def test_no_server_at_first_and_one_later(desktop: Desktop, reminded: Home) -> N
 def test_a_server_that_goes_and_a_bus_that_drops(desktop: Desktop, reminded: Home) -> None:
     """What was to be seen is shown again by whoever comes next."""
     desktop.start_server()
-    put_front(reminded, with_times(front_of(reminded), in_s(1)))
-    program = desktop.remind(reminded)
+    program = desktop.remind_in(reminded, 1)
     desktop.until_shown(1)
     desktop.stop_server()
     desktop.start_server()
@@ -161,8 +154,10 @@ def test_a_server_that_goes_and_a_bus_that_drops(desktop: Desktop, reminded: Hom
 @pytest.mark.parametrize("name", ["torn", "older", "newer", "hostile", "huge"])
 def test_a_front_that_cannot_be_used_changes_nothing(desktop: Desktop, reminded: Home, name: str) -> None:
     """Whatever lies there, the times known so far still come, and a good front is taken again."""
-    front = front_of(reminded)
-    good = with_times(front, in_s(1), in_s(4))
+    desktop.start_server()
+    program = desktop.remind_in(reminded, 1, 6)
+    desktop.until_shown(1)
+    good = front_of(reminded)
     text = json.dumps(good).encode()
     bad = {
         "torn": text[: len(text) // 2],
@@ -171,14 +166,10 @@ def test_a_front_that_cannot_be_used_changes_nothing(desktop: Desktop, reminded:
         "hostile": json.dumps(good | {"words": good["words"] | {"now": "\x1b[2J\x00"}}).encode(),
         "huge": b" " * 3_000_000,
     }[name]
-    desktop.start_server()
-    put_front(reminded, good)
-    program = desktop.remind(reminded)
-    desktop.until_shown(1)
     put_front(reminded, bad)
     desktop.until_shown(2)
     assert program.poll() is None
-    put_front(reminded, with_times(front, in_s(1.5)))
+    put_front(reminded, with_times(good, in_s(1.5)))
     desktop.until_shown(3)
 
 
@@ -232,8 +223,7 @@ def test_a_record_that_is_shut_shuts_nothing_else_away(
         shutil.move(path, path.with_name(f"away-{path.name}"))
     assert reminded.ask("contacts") == contacts
     desktop.start_server()
-    put_front(reminded, with_times(front_of(reminded), in_s(1)))
-    desktop.remind(reminded)
+    desktop.remind_in(reminded, 1)
     desktop.until_shown(1)
     window = open_window(reminded, PHONE)
     window.at("problem")
