@@ -40,6 +40,7 @@ const COMMANDS: &[&str] = &[
     "save_calendar",
     "save_today",
     "declare_break",
+    "end_break",
     "not_today_because",
     "ring",
 ];

@@ -19,12 +19,12 @@ clinic-check-contradictions = { $n ->
    *[other] { $n } تعارض. لا يمكن توقيع هذه الخطة.
 }
 clinic-check-problems = { $n ->
-    [zero] { $n } مشكلة. أصلحها أولًا، ثم يُفحص كل يوم.
-    [one] مشكلة واحدة. أصلحها أولًا، ثم يُفحص كل يوم.
-    [two] مشكلتان. أصلحهما أولًا، ثم يُفحص كل يوم.
-    [few] { $n } مشكلات. أصلحها أولًا، ثم يُفحص كل يوم.
-    [many] { $n } مشكلة. أصلحها أولًا، ثم يُفحص كل يوم.
-   *[other] { $n } مشكلة. أصلحها أولًا، ثم يُفحص كل يوم.
+    [zero] { $n } مشكلة. أصلحها أولا، ثم يُفحص كل يوم.
+    [one] مشكلة واحدة. أصلحها أولا، ثم يُفحص كل يوم.
+    [two] مشكلتان. أصلحهما أولا، ثم يُفحص كل يوم.
+    [few] { $n } مشكلات. أصلحها أولا، ثم يُفحص كل يوم.
+    [many] { $n } مشكلة. أصلحها أولا، ثم يُفحص كل يوم.
+   *[other] { $n } مشكلة. أصلحها أولا، ثم يُفحص كل يوم.
 }
 
 contradiction = ⁨{ $item }⁩ (⁨{ $movement }⁩) مطلوب في المرحلة ⁨{ $stage }⁩ من يوم { $from } حتى نهاية يوم { $through }. { $reason }
@@ -44,7 +44,7 @@ joint-shoulder = الكتف
 joint-elbow = المرفق
 joint-trunk = الجذع
 motion-flexion = ثني
-motion-extension = مدّ
+motion-extension = مد
 motion-abduction = تبعيد
 motion-adduction = تقريب
 motion-internal-rotation = دوران داخلي
@@ -54,7 +54,7 @@ motion-plantarflexion = ثني أخمصي
 motion-side-bending = ميل جانبي
 motion-twisting = التواء
 
-contradiction-would-pass = ما يصلح بدلًا منه: ⁨{ $movements }⁩.
+contradiction-would-pass = ما يصلح بدلا منه: ⁨{ $movements }⁩.
 until-week = حتى نهاية الأسبوع { $n }
 until-day = حتى نهاية يوم { $day }
 until-lifted = حتى الإلغاء

@@ -58,7 +58,7 @@ times-as-needed = عند الحاجة، { $most ->
     [many] أُنجزت { $done } مرة اليوم.
    *[other] أُنجزت { $done } مرة اليوم.
 }
-times-again-from = مرة أخرى ابتداءً من الساعة { $time }.
+times-again-from = مرة أخرى ابتداء من الساعة { $time }.
 times-rests-today = متروك اليوم، لأنه كان مؤلمًا.
 times-not-today = غير مطلوب اليوم.
 

@@ -4,8 +4,8 @@ hearing-voice = الصوت: { $how ->
     [off] متوقف
     [very-slow] يعمل، بطيء جدًا
     [slow] يعمل، بطيء
-    [little-slow] يعمل، بطيء قليلًا
-    [fast] يعمل، سريع قليلًا
+    [little-slow] يعمل، بطيء قليلا
+    [fast] يعمل، سريع قليلا
    *[normal] يعمل، عادي
 }
 hearing-aloud = نطق العد بصوت مسموع
@@ -14,9 +14,9 @@ hearing-no = لا
 hearing-rate = سرعة الصوت
 hearing-rate-very-slow = بطيء جدًا
 hearing-rate-slow = بطيء
-hearing-rate-little-slow = بطيء قليلًا
+hearing-rate-little-slow = بطيء قليلا
 hearing-rate-normal = عادي
-hearing-rate-fast = سريع قليلًا
+hearing-rate-fast = سريع قليلا
 hearing-pitch = طبقة الصوت: { $how ->
     [lower] أخفض
     [higher] أعلى

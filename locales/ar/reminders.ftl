@@ -24,6 +24,11 @@ not-today-thanks = شكرًا. سُجّل ذلك.
 
 remind-off = التذكيرات: متوقفة
 remind-at = التذكيرات: { $times }
+remind-at-many = التذكيرات: { $n ->
+    [few] { $n } مرات في اليوم
+    [many] { $n } مرة في اليوم
+   *[other] { $n } مرة في اليوم
+}
 remind-none-today = التذكيرات: لا شيء اليوم
 remind-by-plan = كما تطلب خطتك
 remind-switch-on = أريد تذكيرًا
@@ -60,7 +65,7 @@ remind-login-on = تبدأ التذكيرات عندما يبدأ هذا الج�
 remind-login-off = لا تبدأ التذكيرات عندما يبدأ هذا الجهاز
 remind-login-cannot = لا يسمح هذا الجهاز للبرنامج بأن يبدأ وحده.
 remind-program-missing = برنامج التذكير ليس هنا. ثبّت Sendaluna من جديد. وحتى ذلك الحين، استعمل منبهًا.
-remind-now = إرسال إشعار إليّ الآن
+remind-now = إرسال إشعار إلي الآن
 remind-now-going = الإشعار في الطريق.
 remind-now-taken = أُرسل الإشعار عن طريق ⁨{ $by }⁩. هل تراه؟ إن لم تره، فربما يحجز جهازك الإشعارات. ابحث فيه عن «عدم الإزعاج».
 remind-now-held = يحجز ⁨{ $by }⁩ الإشعارات. ابحث فيه عن «عدم الإزعاج».
@@ -71,12 +76,13 @@ remind-break = الانقطاع عن التمارين لأيام
 remind-break-now = لديك انقطاع من يوم { $from } حتى نهاية يوم { $through }.
 remind-break-from = أول يوم: { $day }
 remind-break-through = آخر يوم: { $day }
-remind-break-why = من يريد ذلك؟
-remind-break-own = أنا
+remind-break-why = لماذا؟
+remind-break-own = أريد أن أنقطع
 remind-break-clinic = طلبته عيادتي
 remind-break-hospital = أنا في المستشفى
-remind-break-words = السبب، بكلماتك أنت. يمكنك ترك هذا فارغًا.
+remind-break-words = بكلماتك أنت. يمكنك ترك هذا فارغًا.
 remind-break-do = تسجيل الانقطاع
+remind-break-end = العودة إلى التمارين من اليوم
 remind-earlier-day = تقديم يوم
 remind-later-day = تأخير يوم
 

@@ -20,15 +20,18 @@ hand-back-entries = { $n ->
     [one] تسجيل واحد
     [two] تسجيلان
     [few] { $n } تسجيلات
-    [many] { $n } تسجيلًا
+    [many] { $n } تسجيلا
    *[other] { $n } تسجيل
 }
 hand-back-exercise = ⁨{ $name }⁩: { $done } من { $of } من الجولات
-hand-back-pain = الألم أثناء الراحة مؤخرًا: { $median } في الوسط، من { $least } إلى { $most }.
+hand-back-exercise-part = ⁨{ $name }⁩: { $done } من { $of } من الجولات، وجزء من جولة أخرى
+hand-back-pain = الألم أثناء الراحة مؤخرًا: غالبًا { $median }، بين { $least } و{ $most }.
+hand-back-pain-same = الألم أثناء الراحة مؤخرًا: { $median } في كل مرة.
 hand-back-test = اختبار، { $day }: { $result }
 hand-back-choose = أين يُحفظ للعيادة
 
 break-written = سُجّل انقطاع من يوم { $from } حتى نهاية يوم { $through }. ما لم يُسمح به بعد لا يُتاح أبكر بسببه.
+break-ended = ينتهي الانقطاع اليوم. تمارينك مطلوبة من جديد. إذا كانت عيادتك قد طلبت الانقطاع، فاسألها أولا.
 
 report-title-day = ⁨{ $called }⁩، { $from }
 report-title = ⁨{ $called }⁩، من { $from } إلى { $through }
@@ -39,8 +42,8 @@ report-not-authentic = من أنشأه لم يكن لديه سر الخطة.
 report-does-not-extend = لا يكمل تقريرًا سابقًا.
 report-person-other = هو لشخص غير صاحب التقرير السابق.
 report-older = هو أقدم من تقرير وصلكم من قبل.
-report-clinic-not-compared = لم تُعطَ قائمة موقّعين: لم يُقارن هل خططه من عيادتكم.
-report-device-new = لم يُعطَ تقرير سابق: يُعدّ هذا الجهاز جديدًا.
+report-clinic-not-compared = لم تُعط قائمة موقّعين: لم يُقارن هل خططه من عيادتكم.
+report-device-new = لم يُعط تقرير سابق: يُعد هذا الجهاز جديدًا.
 report-words-withheld = احتفظ المريض بكلمات له ولم يرسلها.
 report-ring-today = للاتصال اليوم:
 report-talk-about = للحديث:
@@ -121,7 +124,7 @@ flag-overdone = { $day }: أُنجز ⁨{ $item }⁩ أكثر من المطلو�
 }
 flag-lift-ignored = { $day }: إلغاء لم يكن له أثر: «⁨{ $precaution }⁩»
 flag-clock = { $day }: تغيرت الساعة فجأة (بالساعات: ⁨{ $hours }⁩)، وتم تأكيد التاريخ
-flag-chain-broken = { $day }: السجل غير متسلسل ابتداءً من الحدث { $seq }
+flag-chain-broken = { $day }: السجل غير متسلسل ابتداء من الحدث { $seq }
 mark-not-due = لا شيء مطلوب
 mark-whole = كامل
 mark-part = جزئي
@@ -133,7 +136,7 @@ mark-no-record = بلا تسجيل
 report-page-title = تقرير ⁨{ $called }⁩
 report-page-span = من { $from } إلى { $through }
 report-page-day = { $day }
-report-page-made = أُعدّ يوم { $day }. إصدار الخطة { $revision }.
+report-page-made = أُعد يوم { $day }. إصدار الخطة { $revision }.
 report-page-foot = تقرير ⁨{ $called }⁩، { $day }
 report-page-episode = ⁨{ $name }⁩، { $side }: الأسبوع { $week }، اليوم { $day }
 report-page-episode-unknown = ⁨{ $name }⁩، { $side }: اليوم 0 غير معروف
@@ -145,7 +148,7 @@ report-page-gates-n = { $n ->
     [one] تمرين واحد مؤجل.
     [two] تمرينان مؤجلان.
     [few] { $n } تمارين مؤجلة.
-    [many] { $n } تمرينًا مؤجلًا.
+    [many] { $n } تمرينًا مؤجلا.
    *[other] { $n } تمرين مؤجل.
 }
 report-page-next = التالي الذي يُتاح: ⁨{ $name }⁩، { $day }.
@@ -238,7 +241,7 @@ report-page-words-more = { $n ->
     [one] تسجيل واحد أقدم موجود في السجل.
     [two] تسجيلان أقدم موجودان في السجل.
     [few] { $n } تسجيلات أقدم موجودة في السجل.
-    [many] { $n } تسجيلًا أقدم موجودة في السجل.
+    [many] { $n } تسجيلا أقدم موجودة في السجل.
    *[other] { $n } تسجيل أقدم موجودة في السجل.
 }
 report-page-words-withheld = { $n ->
@@ -255,7 +258,7 @@ report-page-definitions = ماذا تعني الأرقام
 report-page-def-due = المطلوب هو ما طلبته الخطة السارية في ذلك اليوم. غير المطلوب: الأيام قبل وصول الخطة، وما لم يُسمح به بعد، والانقطاعات التي أمرت بها العيادة، وأيام المستشفى.
 report-page-def-days = اليوم كامل إذا أُنجز كل المطلوب. بلا تسجيل: ليس منجزًا ولا مرفوضًا.
 report-page-def-dose = الجولات المنجزة إلى الجولات المطلوبة. يُحسب التمرين بقدر المطلوب على الأكثر، لئلا تخفي الزيادة في تمرين نقصًا في آخر. وما زاد رقم مستقل.
-report-page-def-how = معدودة: قادها العدّ وأجاب شخص. غير مؤكدة: لم يُجب أحد. من الذاكرة: سُجّلت لاحقًا. تميل اليوميات إلى ذكر أكثر مما أُنجز (⁨Nicolson 2018⁩).
+report-page-def-how = معدودة: قادها العد وأجاب شخص. غير مؤكدة: لم يُجب أحد. من الذاكرة: سُجّلت لاحقًا. تميل اليوميات إلى ذكر أكثر مما أُنجز (⁨Nicolson 2018⁩).
 report-page-def-pain = الوسيط، ثم من الأقل إلى الأكثر، من 0 إلى 10. لا يُسمى الفرق تغيرًا إلا فوق نقطتين (⁨Farrar 2001; Childs 2005⁩).
 report-page-def-trend = ميل الألم أثناء الراحة حسب ⁨Theil⁩ و ⁨Sen⁩، مع فترته عند 95%.
 report-page-trend = الميل بالنقاط في الأسبوع: ⁨{ $slope }⁩ (من ⁨{ $low }⁩ إلى ⁨{ $high }⁩؛ عدد الإجابات { $n })

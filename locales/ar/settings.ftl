@@ -14,7 +14,7 @@ settings-text-normal = عادي
 settings-text-larger = أكبر
 settings-text-large = أكبر بكثير
 settings-text-largest = الأكبر
-settings-sample = ارفع ركبتك. اثبت 5 ثوانٍ.
+settings-sample = ارفع ركبتك. اثبت 5 ثوان.
 settings-theme = الورق: { $theme ->
     [light] فاتح
     [dark] داكن

@@ -37,7 +37,7 @@ sheet-pain-easier-do = استعمل الطريقة الأسهل، إن وُجد�
 sheet-pain-stop-do = أوقف هذا التمرين لهذا اليوم.
 sheet-pain-today-do = توقف لهذا اليوم. اتصل بعيادتك.
 sheet-pain-rise = أثناء التمرين: أكثر بمقدار { $level } مما كان قبل أن تبدأ
-sheet-pain-sharp = ألم حاد أو كالطعنة، حتى لو كان قليلًا
+sheet-pain-sharp = ألم حاد أو كالطعنة، حتى لو كان قليلا
 sheet-pain-settle = بعد التمرين: يجب أن يهدأ خلال { $minutes ->
     [zero] { $minutes } دقيقة
     [one] دقيقة واحدة
@@ -81,7 +81,7 @@ sheet-round = { $items }: جولة من كل تمرين بالدور، { $rounds
     [zero] { $rest } ثانية
     [one] ثانية واحدة
     [two] ثانيتين
-    [few] { $rest } ثوانٍ
+    [few] { $rest } ثوان
     [many] { $rest } ثانية
    *[other] { $rest } ثانية
 } بعد كل دور.
@@ -149,7 +149,7 @@ sheet-figure-start = ⁨{ $name }⁩: البداية.
 sheet-figure-end = ⁨{ $name }⁩: النهاية.
 sheet-have-ready = جهّز: { $things }.
 sheet-beside = فقط مع شخص بجانبك.
-sheet-brace = أبقِ الدعامة أو الحمالة عليك.
+sheet-brace = أبق الدعامة أو الحمالة عليك.
 sheet-set-up = الاستعداد
 sheet-how = طريقة التمرين
 sheet-feel = ما تشعر به
@@ -158,9 +158,9 @@ sheet-note = من عيادتك
 sheet-easier = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩
 sheet-easier-see = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩. انظر التمرين { $n }.
 sheet-dose-elsewhere = في بعض الأسابيع يكون أكثر أو أقل: انظر «{ $title }».
-sheet-tempo = عُدّ حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
-sheet-tempo-no-hold = عُدّ حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
-sheet-breath = خذ نفسًا وأنت تعدّ حتى { $in }. أخرج النفس وأنت تعدّ حتى { $out }.
+sheet-tempo = عُد حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-tempo-no-hold = عُد حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-breath = خذ نفسًا وأنت تعد حتى { $in }. أخرج النفس وأنت تعد حتى { $out }.
 sheet-graded = خطوة بعد خطوة
 sheet-graded-step = الخطوة { $n } من { $of }: { $dose }
 sheet-graded-start = تبدأ بالخطوة { $n }.
@@ -257,9 +257,9 @@ sheet-return-ring = بعد { $days ->
 
 sheet-tests = اختبارات في البيت
 sheet-tests-helper = فقط مع من يساعدك بجانبك، وفقط إذا سمحت قواعد عيادتك حينها. إذا لم تشعر بالأمان فتوقف واجلس.
-sheet-test-chair-stand-count = يعدّ من يساعدك كم مرة تقف تمامًا، ويكتب ذلك.
+sheet-test-chair-stand-count = يعد من يساعدك كم مرة تقف تمامًا، ويكتب ذلك.
 sheet-test-timed-up-and-go-time = يقيس من يساعدك الوقت، من «هيا» حتى تجلس من جديد، ويكتبه.
-sheet-test-four-stage-balance-time = يقيس من يساعدك وقت كل وقفة، حتى تتحرك قدماك أو تمسك بشيء. لا تنتقل إلى التالية إذا لم تستطع الوقوف 10 ثوانٍ.
+sheet-test-four-stage-balance-time = يقيس من يساعدك وقت كل وقفة، حتى تتحرك قدماك أو تمسك بشيء. لا تنتقل إلى التالية إذا لم تستطع الوقوف 10 ثوان.
 sheet-test-weeks = من الأسبوع { $from }، { $every ->
     [zero] كل { $every } أسبوع.
     [one] كل أسبوع.

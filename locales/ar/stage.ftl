@@ -6,11 +6,11 @@ stage-count-in = تهيأ
 stage-out = هيا
 stage-hold = اثبت
 stage-back = ارجع
-stage-let-go = استرخِ
+stage-let-go = استرخ
 stage-breathe-in = شهيق
 stage-breathe-out = زفير
 stage-keep-going = استمر
-stage-walk = امشِ
+stage-walk = امش
 stage-rest = استرح
 stage-paused = توقف مؤقت
 stage-done = انتهى
@@ -39,12 +39,12 @@ stage-tally = أُنجز { $done } من { $of }.
 stage-say-when-ready = خذ وضعية التمرين. ثم اضغط «{ session-ready }».
 stage-say-when-beside = اطلب من أحد أن يقف بجانبك. ثم اضغط «{ session-beside-start }».
 stage-walk-steps = { $n ->
-    [zero] امشِ { $n } خطوة.
-    [one] امشِ خطوة واحدة.
-    [two] امشِ خطوتين.
-    [few] امشِ { $n } خطوات.
-    [many] امشِ { $n } خطوة.
-   *[other] امشِ { $n } خطوة.
+    [zero] امش { $n } خطوة.
+    [one] امش خطوة واحدة.
+    [two] امش خطوتين.
+    [few] امش { $n } خطوات.
+    [many] امش { $n } خطوة.
+   *[other] امش { $n } خطوة.
 } ثم اضغط «{ session-walked }».
 stage-lost-time = توقف مؤقت، لأن الجهاز كان في وضع السكون. تابع متى شئت.
 ended-none = انتهت الجلسة. لم يُنجز شيء يمكن تسجيله. يمكنك أن تسجله بنفسك.

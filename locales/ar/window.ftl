@@ -25,7 +25,7 @@ past-remembered = { $n ->
    *[other] { $n } تمرين دون البرنامج، من الذاكرة.
 }
 past-none = بلا تسجيل.
-past-ahead = لم يأتِ بعد.
+past-ahead = لم يأت بعد.
 past-pain-before = قبل الجلسة، أثناء الراحة
 past-pain-during = أثناء الجلسة
 past-pain-after = بعد الجلسة

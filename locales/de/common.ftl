@@ -47,7 +47,7 @@ dose-rest = { $n ->
    *[other] Erholen Sie sich zwischen den Runden { $n } Sekunden.
 }
 dose-weight = Nehmen Sie { $kg } kg.
-dose-band = Nehmen Sie { $band }.
+dose-band = Dazu nehmen Sie: { $band }.
 
 ring-clinic = { $clinic } anrufen: { $phone }
 ring-out-of-hours = Abends, nachts und am Wochenende: { $night }

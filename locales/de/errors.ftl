@@ -249,3 +249,5 @@ do-file-not-written = Wählen Sie einen anderen Ordner.
 
 err-break-days = Die Unterbrechung endet, bevor sie anfängt, oder ist länger als ein halbes Jahr. Es hat sich nichts geändert.
 do-break-days = Geben Sie andere Tage an. Für eine längere Unterbrechung rufen Sie Ihre Klinik an.
+err-no-break = Sie haben heute keine Unterbrechung. Es hat sich nichts geändert.
+do-no-break = Ihre Übungen sind vorgesehen wie immer.

@@ -17,12 +17,12 @@ hearing-rate-slow = Langsam
 hearing-rate-little-slow = Etwas langsam
 hearing-rate-normal = Normal
 hearing-rate-fast = Etwas schnell
-hearing-pitch = Die Stimme ist { $how ->
+hearing-pitch = Höhe der Stimme: { $how ->
     [lower] tiefer
     [higher] höher
-   *[normal] weder tief noch hoch
+   *[normal] normal
 }
-hearing-pitch-choose = Wie hoch die Stimme ist
+hearing-pitch-choose = Höhe der Stimme
 hearing-pitch-lower = Tiefer
 hearing-pitch-normal = Normal
 hearing-pitch-higher = Höher

@@ -15,7 +15,7 @@ item-more = Eins mehr
 item-when = Wann war das?
 item-today = Heute
 item-yesterday = Gestern
-item-from-memory = Dabei steht: aus dem Gedächtnis.
+item-from-memory = Es wird vermerkt: aus dem Gedächtnis.
 item-write = Aufschreiben
 
 item-told-to-stop = Meine Klinik sagt: nicht mehr machen

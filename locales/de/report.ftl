@@ -16,11 +16,14 @@ hand-back-entries = { $n ->
    *[other] { $n } Einträge
 }
 hand-back-exercise = { $name }: { $done } von { $of } Runden
-hand-back-pain = Schmerzen in Ruhe zuletzt: { $median } in der Mitte, von { $least } bis { $most }.
+hand-back-exercise-part = { $name }: { $done } von { $of } Runden, und ein Teil einer weiteren
+hand-back-pain = Schmerzen in Ruhe zuletzt: meist { $median }, zwischen { $least } und { $most }.
+hand-back-pain-same = Schmerzen in Ruhe zuletzt: immer { $median }.
 hand-back-test = Ein Test, { $day }: { $result }
 hand-back-choose = Wo es für die Klinik gespeichert werden soll
 
 break-written = Eine Unterbrechung von { $from } bis einschließlich { $through } ist aufgeschrieben. Was noch nicht erlaubt ist, wird dadurch nicht früher erlaubt.
+break-ended = Die Unterbrechung endet heute. Ihre Übungen sind wieder vorgesehen. Hat Ihre Klinik die Unterbrechung angeordnet, fragen Sie zuerst dort nach.
 
 report-title-day = { $called }, { $from }
 report-title = { $called }, { $from } bis { $through }

@@ -27,7 +27,7 @@ stop-when-spoken = Es beginnt keine Übungseinheit, bis Sie mit der Klinik gespr
 hurts-go-on = Das ist in Ordnung. Es geht weiter.
 hurts-gently = Machen Sie vorsichtig weiter. Machen Sie die Bewegung kleiner und langsamer.
 hurts-easier = Nehmen Sie die leichtere Form.
-hurts-stop-exercise = Machen Sie diese Übung heute nicht mehr.
+hurts-stop-exercise = Hören Sie mit dieser Übung auf. Heute nicht mehr.
 hurts-stop-today = Hören Sie für heute auf, und rufen Sie Ihre Klinik an.
 
 session-keys = Leertaste: anhalten oder weitermachen. h: das tut weh. f: ich habe weniger gemacht. e: leichtere Form. l: diese Übung auslassen. Eingabetaste: gleich weiter. u: mir ist unwohl. q: aufhören.
@@ -67,7 +67,7 @@ cue-lost-time = Angehalten, weil das Gerät geschlafen hat. Drücken Sie die Lee
 cue-end = Das war die letzte Übung.
 
 ended-whole = Fertig, die ganze Übungseinheit.
-ended-part = Für jetzt fertig, ein Teil der Übungseinheit. Was Sie gemacht haben, ist aufgeschrieben.
+ended-part = Sie haben einen Teil der Übungseinheit gemacht. Er ist aufgeschrieben.
 ended-stopped-as-told = Sie haben aufgehört, wie Ihr Plan es sagt. Das war richtig. Was Sie gemacht haben, ist aufgeschrieben.
 
 ## Das Fenster, vor einer Übungseinheit.
@@ -117,7 +117,7 @@ session-go-on = Weiter
 session-go-on-now = Gleich weiter
 session-stop = Für heute aufhören
 session-unwell = Mir ist unwohl oder schwindelig
-session-paused-phase = Angehalten
+session-paused-phase = Pause
 session-take-your-time = Lassen Sie sich Zeit.
 session-next = Als Nächstes
 session-not-fewer = Nicht ändern

@@ -62,7 +62,7 @@ test-result-chair-stand = { $n ->
     [one] Sie sind einmal aufgestanden.
    *[other] Sie sind { $n } Mal aufgestanden.
 }
-test-result-arms = Sie haben mit den Armen gedrückt.
+test-result-arms = Sie haben sich mit den Armen abgestützt.
 test-result-timed-up-and-go = Es hat { $seconds } Sekunden gedauert.
 test-held-side-by-side = Füße nebeneinander: { $seconds } Sekunden.
 test-held-semi-tandem = Ein Fuß halb vorn: { $seconds } Sekunden.
@@ -71,7 +71,7 @@ test-held-one-leg = Auf einem Fuß: { $seconds } Sekunden.
 test-right = Stimmt das?
 test-stands = Wie oft Sie aufgestanden sind
 test-half-way = Waren Sie am Ende mehr als halb aufgestanden? Dann zählt das auch.
-test-arms = Ich habe mit den Armen gedrückt
+test-arms = Ich habe mich mit den Armen abgestützt
 test-keep = Aufschreiben
 test-again = Noch einmal machen
 test-leave = Nicht aufschreiben
@@ -84,6 +84,6 @@ test-nothing-written = Nichts wurde aufgeschrieben. Der Test bleibt auf Ihrer Li
 
 ask-test-helper = Ist jetzt jemand neben Ihnen, der Sie halten kann? ja oder nein
 ask-test-right = Stimmt das? ja: aufschreiben. nochmal: den Test neu machen. nein: nichts aufschreiben. Nach einem Stuhl-Test können Sie die richtige Zahl eintippen.
-ask-test-arms = Haben Sie mit den Armen gedrückt? ja oder nein
+ask-test-arms = Haben Sie sich mit den Armen abgestützt? ja oder nein
 test-keys = Leertaste oder Eingabetaste: tippen. q: aufhören.
 test-none = Jetzt ist kein Test von Ihrer Klinik vorgesehen.

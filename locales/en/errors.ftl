@@ -249,3 +249,5 @@ do-file-not-written = Choose another folder.
 
 err-break-days = The break ends before it begins, or is longer than half a year. Nothing changed.
 do-break-days = Give other days. For a longer break, ring your clinic.
+err-no-break = You have no break today. Nothing changed.
+do-no-break = Your exercises are due as always.

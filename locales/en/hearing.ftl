@@ -17,12 +17,12 @@ hearing-rate-slow = Slow
 hearing-rate-little-slow = A little slow
 hearing-rate-normal = Normal
 hearing-rate-fast = A little fast
-hearing-pitch = The voice is { $how ->
+hearing-pitch = Pitch of the voice: { $how ->
     [lower] lower
     [higher] higher
-   *[normal] neither low nor high
+   *[normal] normal
 }
-hearing-pitch-choose = How high the voice is
+hearing-pitch-choose = Pitch of the voice
 hearing-pitch-lower = Lower
 hearing-pitch-normal = Normal
 hearing-pitch-higher = Higher

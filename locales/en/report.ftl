@@ -16,11 +16,14 @@ hand-back-entries = { $n ->
    *[other] { $n } entries
 }
 hand-back-exercise = { $name }: { $done } of { $of } rounds
-hand-back-pain = Pain at rest lately: { $median } in the middle, from { $least } to { $most }.
+hand-back-exercise-part = { $name }: { $done } of { $of } rounds, and a part of one more
+hand-back-pain = Pain at rest lately: usually { $median }, from { $least } to { $most }.
+hand-back-pain-same = Pain at rest lately: { $median } each time.
 hand-back-test = A test, { $day }: { $result }
 hand-back-choose = Where to save it for the clinic
 
 break-written = A break from { $from } through { $through } is written down. What is not allowed yet does not open earlier for it.
+break-ended = The break ends today. Your exercises are due again. If your clinic ordered the break, ask them first.
 
 report-title-day = { $called }, { $from }
 report-title = { $called }, { $from } to { $through }

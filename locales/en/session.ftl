@@ -1,6 +1,6 @@
 ### A session: questions, cues, answers.
 
-ask-signs = Is anything of this new, or worse than last time?
+ask-signs = Is any of this new, or worse than last time?
 ask-signs-again = Once more: is anything new, or worse than last time?
 ask-signs-how = Type the numbers that are. Press Enter if nothing is.
 ask-pain-now = How much does it hurt now, at rest? 0 (none) to 10 (worst you can imagine)
@@ -66,7 +66,7 @@ cue-lost-time = Paused, because the device was asleep. Press the space bar to go
 cue-end = That was the last one.
 
 ended-whole = Done, the whole session.
-ended-part = Done for now, a part of the session. What you did is written down.
+ended-part = You did a part of the session. It is written down.
 ended-stopped-as-told = Stopped as told. That was right. What you did is written down.
 
 ## The window, before a session.

@@ -47,8 +47,8 @@ test-stop = Stop
 test-get-ready = Get ready
 test-go = Go.
 test-seconds-left = { $n ->
-    [one] times. 1 second left.
-   *[other] times. { $n } seconds left.
+    [one] so far. 1 second left.
+   *[other] so far. { $n } seconds left.
 }
 test-seconds = seconds
 test-seconds-to-go = seconds to go
@@ -69,8 +69,8 @@ test-held-semi-tandem = One foot half in front: { $seconds } seconds.
 test-held-tandem = Heel to toe: { $seconds } seconds.
 test-held-one-leg = On one foot: { $seconds } seconds.
 test-right = Is that right?
-test-stands = How often you stood up
-test-half-way = Were you more than half way up at the end? Then count that too.
+test-stands = How many times you stood up
+test-half-way = Were you more than halfway up at the end? Then count that too.
 test-arms = I pushed with my arms
 test-keep = Write it down
 test-again = Do it again

@@ -49,7 +49,7 @@ dose-weight = Use un peso de { $kg } kg.
 dose-band = Use { $band }.
 
 ring-clinic = Llame a { $clinic }: { $phone }
-ring-out-of-hours = Fuera de horario, noches y fines de semana: { $night }
+ring-out-of-hours = Tardes, noches y fines de semana: { $night }
 ring-emergency = Número de emergencias: { $emergency }
 
 # Palabras que valen como respuesta, con un espacio entre ellas.

@@ -249,3 +249,5 @@ do-file-not-written = Elija otra carpeta.
 
 err-break-days = La pausa termina antes de empezar, o dura más de medio año. No ha cambiado nada.
 do-break-days = Indique otros días. Para una pausa más larga, llame a su clínica.
+err-no-break = Hoy no tiene ninguna pausa. No ha cambiado nada.
+do-no-break = Sus ejercicios están previstos como siempre.

@@ -11,21 +11,21 @@ hearing-voice = Voz: { $how ->
 hearing-aloud = Decir la cuenta en voz alta
 hearing-yes = Sí
 hearing-no = No
-hearing-rate = Lo rápido que habla la voz
+hearing-rate = Velocidad de la voz
 hearing-rate-very-slow = Muy lenta
 hearing-rate-slow = Lenta
 hearing-rate-little-slow = Algo lenta
 hearing-rate-normal = Normal
 hearing-rate-fast = Algo rápida
-hearing-pitch = La voz es { $how ->
+hearing-pitch = Tono de la voz: { $how ->
     [lower] más grave
-    [higher] más aguda
-   *[normal] ni grave ni aguda
+    [higher] más agudo
+   *[normal] normal
 }
-hearing-pitch-choose = Lo aguda que es la voz
+hearing-pitch-choose = Tono de la voz
 hearing-pitch-lower = Más grave
 hearing-pitch-normal = Normal
-hearing-pitch-higher = Más aguda
+hearing-pitch-higher = Más agudo
 hearing-tones = Tonos: { $tones ->
     [on] sí
    *[off] no
@@ -40,7 +40,7 @@ hearing-pace = Cuenta: { $pace ->
     [by-hand] a mano
    *[prescribed] como pide el plan
 }
-hearing-pace-choose = Lo rápido que va la cuenta
+hearing-pace-choose = Velocidad de la cuenta
 hearing-pace-prescribed = Como pide el plan
 hearing-pace-slower = Más lenta
 hearing-pace-slowest = La más lenta

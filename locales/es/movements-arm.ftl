@@ -3,7 +3,7 @@
 ### called, how to get ready, how to do it, what one feels, and what to keep to.
 
 movement-elbow-bend-name = Doblar y estirar el codo
-movement-elbow-bend-set-up = Siéntese con la espalda derecha en una silla firme. Deje colgar el brazo al lado del cuerpo, con la palma hacia delante. Descanse la otra mano en el muslo.
+movement-elbow-bend-set-up = Siéntese con la espalda recta en una silla firme. Deje colgar el brazo al lado del cuerpo, con la palma hacia delante. Descanse la otra mano en el muslo.
 movement-elbow-bend-how = Doble el codo y lleve la mano hacia el hombro. Baje la mano despacio. Estire el codo del todo.
 movement-elbow-bend-feel = Notará que trabaja la parte delantera del brazo, por encima del codo.
 movement-elbow-bend-faults = Mantenga quieta la parte alta del brazo, pegada al cuerpo.
@@ -33,13 +33,13 @@ movement-pendulum-sideways-feel = Notará que el brazo cuelga suelto y pesado. E
 movement-pendulum-sideways-faults = Mantenga el brazo suelto. Deje que el cuerpo lo mueva.
 
 movement-shoulder-blade-squeeze-name = Juntar los omóplatos
-movement-shoulder-blade-squeeze-set-up = Siéntese con la espalda derecha en una silla firme, sin apoyarse en el respaldo. Doble los codos y déjelos pegados al cuerpo.
+movement-shoulder-blade-squeeze-set-up = Siéntese con la espalda recta en una silla firme, sin apoyarse en el respaldo. Doble los codos y déjelos pegados al cuerpo.
 movement-shoulder-blade-squeeze-how = Lleve los omóplatos hacia atrás y júntelos. Deje que los codos vayan hacia atrás con ellos. Mantenga la fuerza. Suelte despacio.
 movement-shoulder-blade-squeeze-feel = Notará que trabajan los músculos entre los omóplatos.
 movement-shoulder-blade-squeeze-faults = Mantenga los hombros bajos, lejos de las orejas. Siga respirando mientras mantiene la fuerza.
 
 movement-shoulder-blade-squeeze-band-name = Separar una banda, con silla
-movement-shoulder-blade-squeeze-band-set-up = Siéntese con la espalda derecha en una silla firme, sin apoyarse en el respaldo. Doble los codos y déjelos pegados al cuerpo. Sujete la banda delante de usted con las dos manos.
+movement-shoulder-blade-squeeze-band-set-up = Siéntese con la espalda recta en una silla firme, sin apoyarse en el respaldo. Doble los codos y déjelos pegados al cuerpo. Sujete la banda delante de usted con las dos manos.
 movement-shoulder-blade-squeeze-band-how = Estire la banda separando las dos manos. Lleve los omóplatos hacia atrás y júntelos. Mantenga la postura. Deje que la banda vuelva despacio.
 movement-shoulder-blade-squeeze-band-feel = Notará que trabajan los músculos entre los omóplatos y detrás de los hombros.
 movement-shoulder-blade-squeeze-band-faults = Mantenga los codos pegados al cuerpo. Mantenga los hombros bajos, lejos de las orejas.
@@ -57,10 +57,10 @@ movement-stick-flexion-feel = Notará que tira un poco alrededor del hombro. El 
 movement-stick-flexion-faults = Mantenga la espalda plana sobre la cama.
 
 movement-stick-flexion-sitting-name = Brazos arriba, con bastón y silla
-movement-stick-flexion-sitting-set-up = Siéntese con la espalda derecha en una silla firme, con los pies bien apoyados en el suelo. Sujete el bastón con las dos manos, sobre los muslos.
+movement-stick-flexion-sitting-set-up = Siéntese con la espalda recta en una silla firme, con los pies bien apoyados en el suelo. Sujete el bastón con las dos manos, sobre los muslos.
 movement-stick-flexion-sitting-how = Suba el bastón hacia delante y hacia arriba. Deje que el otro brazo haga la fuerza. Pare algo por encima de los hombros, o antes si tira. Baje el bastón despacio.
 movement-stick-flexion-sitting-feel = Notará que tira un poco alrededor del hombro. El otro brazo hace el trabajo.
-movement-stick-flexion-sitting-faults = Mantenga la espalda derecha, sin echarse hacia atrás. Mantenga el hombro bajo, lejos de la oreja.
+movement-stick-flexion-sitting-faults = Mantenga la espalda recta, sin echarse hacia atrás. Mantenga el hombro bajo, lejos de la oreja.
 
 movement-stick-flexion-to-90-name = Bastón hacia el techo
 movement-stick-flexion-to-90-set-up = Acuéstese boca arriba, sin levantar el respaldo. Sujete el bastón con las dos manos, sobre los muslos.

@@ -16,11 +16,14 @@ hand-back-entries = { $n ->
    *[other] { $n } anotaciones
 }
 hand-back-exercise = { $name }: { $done } de { $of } series
-hand-back-pain = Dolor en reposo últimamente: { $median } en el medio, de { $least } a { $most }.
+hand-back-exercise-part = { $name }: { $done } de { $of } series, y parte de una más
+hand-back-pain = Dolor en reposo últimamente: normalmente { $median }, entre { $least } y { $most }.
+hand-back-pain-same = Dolor en reposo últimamente: siempre { $median }.
 hand-back-test = Una prueba, { $day }: { $result }
 hand-back-choose = Dónde guardarlo para la clínica
 
 break-written = Queda anotada una pausa del { $from } al { $through }. Lo que todavía no está permitido no se abre antes por eso.
+break-ended = La pausa termina hoy. Sus ejercicios vuelven a estar previstos. Si la pausa la ordenó su clínica, pregunte antes allí.
 
 report-title-day = { $called }, { $from }
 report-title = { $called }, del { $from } al { $through }

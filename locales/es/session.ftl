@@ -21,7 +21,7 @@ sign-unwell = Se encuentra mal o tiene mareo.
 signs-note = Cuéntelo en la clínica en la próxima visita si le pasa algo de esto
 
 stop-emergency = Pare. Llame ahora al { $emergency }. Diga que tuvo una operación, y qué le pasa.
-stop-ring-today = Pare por hoy. Llame ahora a { $clinic }: { $phone }. Fuera de horario, noches y fines de semana: { $night }.
+stop-ring-today = Pare por hoy. Llame ahora a { $clinic }: { $phone }. Tardes, noches y fines de semana: { $night }.
 stop-when-spoken = No empieza ninguna sesión hasta que haya hablado con la clínica. Después escriba: sendaluna spoke
 
 hurts-go-on = Está bien. Seguimos.
@@ -67,7 +67,7 @@ cue-lost-time = En pausa, porque el aparato se había dormido. Pulse la barra es
 cue-end = Ese era el último.
 
 ended-whole = Ha terminado la sesión entera.
-ended-part = Terminado por ahora: una parte de la sesión. Lo que hizo queda anotado.
+ended-part = Ha hecho una parte de la sesión. Queda anotada.
 ended-stopped-as-told = Ha parado como se le dijo. Era lo correcto. Lo que hizo queda anotado.
 
 ## La ventana, antes de una sesión.
@@ -80,7 +80,7 @@ before-date-wrong = La fecha de este aparato no es correcta.
 before-date-why = Su plan va por fechas. Por eso no hay sesión hasta que la fecha sea correcta. No se ha perdido nada.
 before-date-do = Ponga bien la fecha en los ajustes de este aparato. Después vuelva y empiece de nuevo.
 before-back-to-today = Volver al día de hoy
-before-tap = Toque cada cosa que lo sea.
+before-tap = Toque todo lo que le pase.
 before-nothing = No hay nada nuevo ni peor
 before-something = Sí, hay algo
 before-go-on-with = Seguir con lo marcado
@@ -151,7 +151,7 @@ hurts-go-on-with = Seguir con este lugar
 
 stop-call-emergency = Número de emergencias
 stop-call-clinic = Llamar a { $clinic }
-stop-call-night = Noches y fines de semana
+stop-call-night = Tardes, noches y fines de semana
 stop-until-spoken = No empieza ningún ejercicio hasta que haya hablado con la clínica.
 stop-spoke = Ya he hablado con la clínica
 stop-spoke-sure = ¿De verdad ha hablado de esto con alguien de la clínica?

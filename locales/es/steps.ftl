@@ -3,7 +3,7 @@
 steps-at = Paso { $step } de { $steps }.
 steps-at-after-break = Hoy más ligero, después de su pausa. Después, paso { $step } de { $steps }.
 steps-offer = { $name }: su clínica permite subir un paso. { $dose }
-steps-ask = ¿Lo quiere?
+steps-ask = ¿Quiere hacerlo?
 steps-yes = Sí, subir un paso
 steps-not-now = Ahora no
 steps-up-done = Bien, un paso más. Desde la próxima vez, { $name }: { $dose }
@@ -15,7 +15,7 @@ steps-down-no = No, dejarlo como está
 steps-down-done = Un paso menos. Desde la próxima vez, { $name }: { $dose }
 steps-down-hurt = Dolió, así que baja un paso. Desde la próxima vez, { $name }: { $dose }
 
-ask-step = { $offer } ¿Lo quiere? sí o no
+ask-step = { $offer } ¿Quiere hacerlo? sí o no
 steps-how-up = Para subir un paso, escriba: sendaluna step up { $item }
 
 ask-pain-morning = ¿Cuánto le dolía esta mañana al despertar? 0 (nada) a 10 (lo peor que pueda imaginar)

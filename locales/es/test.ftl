@@ -21,7 +21,7 @@ test-four-stage-balance-how = Se pone de pie en cuatro posturas, cada una más d
 test-four-stage-balance-go = Quien le ayuda le ayuda a colocarse. Después suéltese y no se mueva durante 10 segundos.
 test-four-stage-balance-helper = Quien le ayuda toca cuando usted está quieto. Vuelve a tocar si mueve los pies o se agarra.
 test-close = Alguien tiene que estar a su lado, lo bastante cerca para sujetarle.
-test-unsafe = Si no se siente seguro, pare y siéntese.
+test-unsafe = Si siente inseguridad, pare y siéntese.
 
 test-mind = Tenga en cuenta
 test-ask-helper = ¿Hay ahora alguien a su lado que pueda sujetarle?
@@ -40,15 +40,15 @@ test-stance-one-leg = 4 de 4: de pie sobre una sola pierna.
 test-tap-start = Empezar
 test-tap-go = Ya
 test-tap-still = Ya no me muevo
-test-tap-stood = De pie
+test-tap-stood = Ya está de pie
 test-tap-seated = Otra vez en la silla
 test-tap-moved = Me he movido
 test-stop = Parar
 test-get-ready = Prepárese
 test-go = Ya.
 test-seconds-left = { $n ->
-    [one] veces. Queda 1 segundo.
-   *[other] veces. Quedan { $n } segundos.
+    [one] hasta ahora. Queda 1 segundo.
+   *[other] hasta ahora. Quedan { $n } segundos.
 }
 test-seconds = segundos
 test-seconds-to-go = segundos por delante

@@ -215,7 +215,7 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
         Command::StopItem { item, undo } => today::stop_item(desk, &item, undo),
         Command::Step { way, item } => today::step(desk, way, &item),
         Command::SetBack { what } => today::set_back(desk, what),
-        Command::Break { from, through, why, words } => {
+        Command::Break { from: Some(from), through: Some(through), why, words, .. } => {
             let why = match why {
                 Why::Own => BreakWhy::Own,
                 Why::Clinic => BreakWhy::Clinic,
@@ -223,6 +223,7 @@ fn carry_out(desk: &Desk, command: Command) -> Result<u8, Trouble> {
             };
             today::declare_break(desk, Break { from, through, why, words })
         }
+        Command::Break { .. } => today::end_break(desk),
         Command::Spoke => today::spoke(desk),
         Command::HandBack { out, from, without_words, ask } => {
             hand_back::hand_back(desk, &out, &Wishes { from, without_words, asks: ask })

@@ -168,17 +168,20 @@ pub enum Command {
     /// Declare a break: days on which you do not exercise, and why.
     Break {
         /// First day, as 2026-05-25.
-        #[arg(long)]
-        from: NaiveDate,
+        #[arg(long, required_unless_present = "end")]
+        from: Option<NaiveDate>,
         /// Last day, included.
-        #[arg(long)]
-        through: NaiveDate,
+        #[arg(long, required_unless_present = "end")]
+        through: Option<NaiveDate>,
         /// Who wants it.
         #[arg(long, value_enum, default_value_t = Why::Own)]
         why: Why,
         /// Why, in your own words.
         #[arg(long)]
         words: Option<String>,
+        /// Exercise again from today, before the last day of a break.
+        #[arg(long, conflicts_with_all = ["from", "through", "why", "words"])]
+        end: bool,
     },
     /// "I have spoken to the clinic", after a stop that said to ring.
     Spoke,

@@ -1,4 +1,4 @@
-//! What a session sounds like on this device: it passes what is to be heard on to voice and tones, keeps the
+//! What a session or a home test sounds like on this device: it passes what is to be heard on to voice and tones, keeps the
 //! screen on, and takes a headset's key for a press. All of it goes on when the window is hidden.
 
 use std::time::{Duration, Instant};
@@ -14,20 +14,12 @@ const LAST_WORDS: Duration = Duration::from_secs(6);
 /// How long the settings wait to learn what this device can do.
 const SETTLES: Duration = Duration::from_secs(10);
 
-/// Whoever hears a session.
+/// Whoever hears a session or a home test.
 pub trait Hears: Send {
     /// What is to be heard now.
     fn hear(&mut self, heard: Vec<Heard>);
     /// It goes on, or stands.
     fn goes(&mut self, goes: bool);
-}
-
-/// Nobody does: for home tests, where somebody looks on and counts.
-pub struct Nobody;
-
-impl Hears for Nobody {
-    fn hear(&mut self, _: Vec<Heard>) {}
-    fn goes(&mut self, _: bool) {}
 }
 
 /// The device does.
@@ -37,7 +29,7 @@ pub struct Ears {
 }
 
 impl Ears {
-    /// For a session in these words. `pressed` is called from a thread of its own when a headset's key is.
+    /// For what is led in these words. `pressed` is called from a thread of its own when a headset's key is.
     pub fn open(hearing: Hearing, words: &Words, pressed: impl Fn() + Send + Sync + 'static) -> Self {
         let hears = move |key: Key| {
             // Play, pause and both in one are the same key to whoever has only one.

@@ -45,17 +45,11 @@ pub trait Leads: Send + 'static {
     /// Gives the record back.
     fn into_home(self) -> Bedside;
     /// What is to be heard since this was last asked.
-    fn take_heard(&mut self) -> Vec<Heard> {
-        Vec::new()
-    }
+    fn take_heard(&mut self) -> Vec<Heard>;
     /// Whether it goes on, and the screen must stay on.
-    fn is_going(&self) -> bool {
-        false
-    }
+    fn is_going(&self) -> bool;
     /// What a headset's key means now.
-    fn main_press(&self) -> Option<Self::Press> {
-        None
-    }
+    fn main_press(&self) -> Option<Self::Press>;
 }
 
 /// What is asked of the thread.
@@ -235,7 +229,7 @@ impl Leads for TestLead {
     type Told = TestTold;
 
     fn start(&mut self, _: &DeviceClock) -> Vec<TestTold> {
-        vec![TestLead::look(self)]
+        self.start()
     }
     fn wake_at(&self) -> Option<u64> {
         self.wake_at()
@@ -258,5 +252,14 @@ impl Leads for TestLead {
     }
     fn into_home(self) -> Bedside {
         self.into_home()
+    }
+    fn take_heard(&mut self) -> Vec<Heard> {
+        self.take_heard()
+    }
+    fn is_going(&self) -> bool {
+        self.is_going()
+    }
+    fn main_press(&self) -> Option<TestPress> {
+        self.main_press()
     }
 }

@@ -3,6 +3,7 @@
 use chrono::NaiveDate;
 use sendaluna_bedside::begin::{Before, Questions};
 use sendaluna_bedside::home::Known;
+use sendaluna_bedside::stop::stop_view;
 use sendaluna_bedside::types::Speaker;
 use sendaluna_bedside::types::{By, PainAnswer, SignId, Tier};
 use sendaluna_bedside::{Bedside, BedsideError};
@@ -172,20 +173,10 @@ fn wants_to_go_on(desk: &Desk, wishes: &Wishes) -> Result<bool, Trouble> {
 
 /// The warning stop.
 pub fn stop_screen(desk: &Desk, known: &Known, home: &Bedside, tier: Tier) -> Result<(), Trouble> {
-    let clinic = &known.plan.doc().clinic;
-    let phones = [
-        ("clinic", clinic.name.as_str().into()),
-        ("phone", clinic.phone.as_str().into()),
-        ("night", clinic.out_of_hours_phone.as_str().into()),
-        ("emergency", clinic.emergency_phone.as_str().into()),
-    ];
-    let said = desk.say(if tier == Tier::Emergency { "stop-emergency" } else { "stop-ring-today" }, &phones);
-    let advice = Speaker::new(&desk.words, Some(&known.plan)).text(&clinic.emergency_advice);
-    let mut lines = vec![said];
-    if tier == Tier::Emergency {
-        lines.push(advice);
-    }
-    lines.push(desk.say("caution-nobody-sees", &[]));
+    let stop = stop_view(&known.plan, &Speaker::new(&desk.words, Some(&known.plan)), tier);
+    let mut lines = vec![stop.said];
+    lines.extend(stop.advice);
+    lines.push(stop.nobody_sees.clone());
     lines.push(contacts_text(desk, &home.contacts(&desk.words)?));
     lines.push(desk.say("stop-when-spoken", &[]));
     let contacts = home.contacts(&desk.words)?;
@@ -193,7 +184,7 @@ pub fn stop_screen(desk: &Desk, known: &Known, home: &Bedside, tier: Tier) -> Re
         "stopped": true,
         "tier": tier,
         "said": lines[0],
-        "nobody_sees": desk.say("caution-nobody-sees", &[]),
+        "nobody_sees": stop.nobody_sees,
         "contacts": contacts,
     });
     desk.answer(&lines.join("\n"), &json);

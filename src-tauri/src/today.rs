@@ -108,6 +108,13 @@ pub fn declare_break(desk: &Desk, rest: Break) -> Result<u8, Trouble> {
     Ok(0)
 }
 
+/// `break --end`.
+pub fn end_break(desk: &Desk) -> Result<u8, Trouble> {
+    let text = desk.open()?.end_break_view(By::Patient, &desk.words, &now(desk))?.said;
+    desk.answer(&text, &json!({ "break": false, "said": text }));
+    Ok(0)
+}
+
 /// `spoke`.
 pub fn spoke(desk: &Desk) -> Result<u8, Trouble> {
     let text = desk.open()?.spoke_view(By::Patient, &desk.words, &now(desk))?.said;

@@ -6,6 +6,7 @@ use std::cell::RefCell;
 use chrono::Duration;
 use sendaluna_bedside::hand_back::Wishes;
 use sendaluna_bedside::home_test::{Outcome, TestLead};
+use sendaluna_bedside::lead::heard::{Heard, ToneName};
 use sendaluna_bedside::types::{By, Held, How, SignId, TestId, TestResult, TimerState, Words};
 use sendaluna_bedside::view::home_test::{TestPress, TestStageView, TestTold};
 use sendaluna_bedside::{Bedside, Clock};
@@ -203,6 +204,69 @@ fn stances_are_held_in_turn_and_a_stop_writes_nothing_down() {
     assert!(!ended(&lead.press(TestPress::Leave, &clock)).1);
     let home = lead.into_home();
     assert_eq!(asked(&home, "2026-03-09T10:00:00Z"), [("stand".to_string(), true)]);
+}
+
+/// What was heard since this was last asked: each tone, and each text. What silences has neither.
+fn heard(lead: &mut TestLead) -> Vec<(Option<ToneName>, String)> {
+    let told = |heard| match heard {
+        Heard::Cue { tone, text, .. } => (tone, text),
+        Heard::Silence => (None, String::new()),
+    };
+    lead.take_heard().into_iter().map(told).collect()
+}
+
+fn texts(lead: &mut TestLead) -> Vec<String> {
+    heard(lead).into_iter().map(|(_, text)| text).filter(|text| !text.is_empty()).collect()
+}
+
+#[test]
+fn a_chair_stand_can_be_done_by_ear() {
+    let (_device, mut lead, clock) = began(&tested(), "rise", "2026-05-25T09:00:00Z");
+    lead.start();
+    let sit = "Sit down and cross your arms. Feet flat on the floor.";
+    assert_eq!(texts(&mut lead), ["If you feel unsafe, stop and sit down.", sit]);
+    tap_after(&mut lead, &clock, 1);
+    pass(&mut lead, &clock, 3);
+    let tick = |n: &str| (Some(ToneName::Tick), n.to_string());
+    let silence = (None, String::new());
+    let go = (Some(ToneName::Out), "Go.".to_string());
+    assert_eq!(heard(&mut lead), [silence, tick("3"), tick("2"), tick("1"), go]);
+    for _ in 0..2 {
+        tap_after(&mut lead, &clock, 3);
+    }
+    assert_eq!(heard(&mut lead), [(None, "1".to_string()), (None, "2".to_string())], "seconds hurry nobody");
+    assert!(lead.is_going());
+    pass(&mut lead, &clock, 24);
+    assert_eq!(texts(&mut lead), ["That is the end. Sit down and rest.", "You stood up 2 times."]);
+    assert!(!lead.is_going() && lead.main_press().is_none(), "a headset's key keeps no result");
+}
+
+#[test]
+fn stances_can_be_held_by_ear() {
+    let (_device, mut lead, clock) = began(&tested(), "stand", "2026-03-09T09:00:00Z");
+    lead.start();
+    assert_eq!(texts(&mut lead)[1], "1 of 4: feet side by side, close together.");
+    let key = lead.main_press().expect("a tap");
+    lead.press(key, &clock);
+    assert_eq!(lead.take_heard()[0], Heard::Silence, "time begins: the instruction is cut off");
+    lead.press(TestPress::Again, &clock);
+    lead.take_heard();
+    lead.press(key, &clock);
+    pass(&mut lead, &clock, 10);
+    let first = heard(&mut lead);
+    assert_eq!(first[1], (Some(ToneName::Hold), "Hold".to_string()));
+    let ticks = first.iter().filter(|(tone, text)| *tone == Some(ToneName::Tick) && text.is_empty()).count();
+    assert_eq!(ticks, 9, "the tenth second ends it");
+    let last: Vec<&str> = first.iter().skip(11).map(|(_, text)| text.as_str()).collect();
+    assert_eq!(last.first(), Some(&"Feet side by side: 10 seconds."));
+    assert!(last[1].starts_with("2 of 4"), "{last:?}");
+    tap_after(&mut lead, &clock, 5);
+    lead.take_heard();
+    lead.press(TestPress::Stop, &clock);
+    let stopped = lead.take_heard();
+    assert!(matches!(stopped.as_slice(), [Heard::Cue { urgent: true, .. }]), "{stopped:?}");
+    lead.press(TestPress::Again, &clock);
+    assert!(texts(&mut lead)[0].starts_with("1 of 4"), "how to stand is said again");
 }
 
 #[test]

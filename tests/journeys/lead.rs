@@ -5,7 +5,7 @@ use std::cell::RefCell;
 
 use chrono::Duration;
 use sendaluna_bedside::lead::Lead;
-use sendaluna_bedside::types::{By, PainAnswer, PainKind, Words};
+use sendaluna_bedside::types::{By, Pace, PainAnswer, PainKind, Words};
 use sendaluna_bedside::view::session::{Press, StageName, StageView, Told, WaitsFor};
 use sendaluna_bedside::{Clock, Now};
 use sendaluna_tests::device::{Device, Hand, answered, at, id, world};
@@ -125,6 +125,25 @@ fn a_rest_shows_its_seconds_and_what_comes() {
     let corrected = course.stage();
     assert_eq!(corrected.fewer_most, Some(7), "only ever downwards");
     assert_eq!(corrected.tally_said, "7 of 20 done.");
+}
+
+#[test]
+fn by_hand_the_count_in_passes_and_every_movement_waits() {
+    let mut course = Course::begin();
+    course.press(&Press::Pace { pace: Pace::ByHand });
+    let counting_in = course.until(|stage| stage.count == Some(3));
+    assert!(!counting_in.can_step && course.lead.wake_at().is_some(), "nobody taps through a count-in");
+    let first = course.until(repetition(1));
+    assert!(first.can_step && course.lead.wake_at().is_none(), "time stands still");
+    let mut parts = vec![first.phase];
+    while parts.len() < 5 {
+        course.press(&Press::StepOn);
+        parts.push(course.stage().phase);
+    }
+    assert_eq!(parts, ["Go", "Back", "Go", "Back", "Go"]);
+    course.press(&Press::Pace { pace: Pace::Prescribed });
+    assert!(course.lead.wake_at().is_some(), "time goes on");
+    course.until(|stage| stage.phase == "Rest");
 }
 
 #[test]

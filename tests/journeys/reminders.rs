@@ -9,7 +9,7 @@ use sendaluna::phone::{MOST, Notice, Schedules, plan};
 use sendaluna_bedside::hand::{Break, WhichDay};
 use sendaluna_bedside::reminding::{QuietWish, RemindingChange, Shows};
 use sendaluna_bedside::settings::Change;
-use sendaluna_bedside::types::{BreakWhy, By, IanaZone, NotTodayWhy, Weekday, Words};
+use sendaluna_bedside::types::{BreakWhy, By, Coded, IanaZone, NotTodayWhy, Weekday, Words};
 use sendaluna_bedside::{Bedside, Now};
 use sendaluna_core::calendar::front::Front;
 use sendaluna_core::calendar::outbox::{Head, Line, ReminderAnswer, line_of};
@@ -108,6 +108,11 @@ fn the_patients_wishes_are_in_the_front() {
     let rest = Break { from, through, why: BreakWhy::Own, words: None };
     device.open().declare_break(rest, By::Patient, &now).expect("declared");
     assert!(times(&tended(&device, &now), "2026-03-13").is_empty());
+    let early = device.open().end_break(By::Patient, &now);
+    assert_eq!(early.expect_err("no break yet").code(), "no-break");
+    let in_it = at("2026-03-12T09:00:00Z");
+    device.open().end_break(By::Patient, &in_it).expect("ended");
+    assert_eq!(times(&tended(&device, &in_it), "2026-03-13"), ["10:15", "20:00"]);
     change(&device, RemindingChange { on: Some(false), ..RemindingChange::default() });
     assert!(!tended(&device, &now).doc().on);
     for wrong in [vec![1_440], (0..25).collect()] {

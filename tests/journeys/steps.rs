@@ -81,12 +81,12 @@ fn after_whole_sessions_one_up_is_asked_once_and_comes_with_a_yes() {
     let offer = home.step_offer(&words(), &clock.now()).expect("a plan").expect("two whole sessions");
     assert_eq!(
         offer.said,
-        "Heel slide: your clinic allows one up. Do it 10 times. Do this 2 rounds. Rest for 20 seconds between rounds."
+        "Heel slide: your clinic allows one step up. Do it 10 times. Do this 2 rounds. Rest for 20 seconds between rounds."
     );
     let before = slide(&home, &clock.now()).step.expect("it steps");
     assert_eq!((before.said.as_str(), before.up), ("Step 2 of 4.", Some(offer.said)));
     let said = home.step(&id("slide"), Way::Up, By::Patient, &words(), &clock.now()).expect("allowed").said;
-    assert!(said.starts_with("Good, one up. From the next time, Heel slide: Do it 10 times."), "{said}");
+    assert!(said.starts_with("Good, one step up. From the next time, Heel slide: Do it 10 times."), "{said}");
     let after = slide(&home, &clock.now());
     assert_eq!((after.each, after.step.expect("it steps").said.as_str()), (10, "Step 3 of 4."));
     assert_eq!(step(&mut home, Way::Up, &clock.now()), "up-not-yet", "one at a time");

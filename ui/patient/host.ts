@@ -145,6 +145,7 @@ export const host = {
     stopItem: (item: string, undo: boolean) => call<WrittenView>('stop_item', { item, undo }),
     step: (item: string, way: Way, helper: boolean) => call<WrittenView>('step', { item, way, helper }),
     setBack: (what: SetBackName) => call<WrittenView>('set_back', { what }),
+    endBreak: () => call<WrittenView>('end_break'),
     declareBreak: (from: string, through: string, why: BreakWhyName, words: string) =>
         call<WrittenView>('declare_break', { from, through, why, words }),
     notTodayBecause: (day: string, why: WhyNotName) => call<WrittenView>('not_today_because', { day, why }),

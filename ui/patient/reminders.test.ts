@@ -174,6 +174,9 @@ describe('what was pressed on a reminder', () => {
         answers['declareBreak'] = () => ({ said: 'A break.', against: false });
         await flow.reminders.takeBreak('2026-05-25', '2026-05-27', 'own', '');
         expect([flow.page.at, flow.notice]).toEqual(['day', 'A break.']);
+        answers['endBreak'] = () => ({ said: 'It is over.', against: false });
+        await flow.reminders.endBreak();
+        expect([flow.page.at, flow.notice]).toEqual(['day', 'It is over.']);
     });
 });
 
@@ -181,6 +184,7 @@ describe('the page of reminders', () => {
     let mounted: Record<string, unknown> | undefined;
     const onset = vi.fn<(change: RemindingChange) => void>();
     const onbreak = vi.fn();
+    const onbreakend = vi.fn();
     const names = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
     const reminding: RemindingView = {
         on: true,
@@ -216,6 +220,7 @@ describe('the page of reminders', () => {
             onlogin: vi.fn(),
             oncalendar: () => Promise.resolve(''),
             onbreak,
+            onbreakend,
             onback: vi.fn(),
         };
         mounted = mount(Reminders, { target: document.body, props });
@@ -245,6 +250,7 @@ describe('the page of reminders', () => {
     it('says first when, and lets them be switched off', () => {
         show();
         expect(textOf(document.querySelector('h1')!)).toBe(say('remind-at', { times: '09:00 and 14:00' }));
+        expect(document.body.textContent).not.toContain(say('remind-break-end'));
         press(say('remind-switch-off'));
         expect(onset).toHaveBeenCalledWith({ on: false });
     });
@@ -296,6 +302,12 @@ describe('the page of reminders', () => {
         answer('It is out.');
         await settled();
         expect(status.textContent).toBe('It is out.');
+    });
+
+    it('ends a break that holds today', () => {
+        show({ break_said: 'You have a break.' });
+        press(say('remind-break-end'));
+        expect(onbreakend).toHaveBeenCalledOnce();
     });
 
     it('notes a break of whole days', () => {

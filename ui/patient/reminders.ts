@@ -40,6 +40,8 @@ export class Reminders {
     takeBreak = (from: string, through: string, why: BreakWhyName, words: string): Promise<void> =>
         this.flow.write(() => this.host.declareBreak(from, through, why, words));
 
+    endBreak = (): Promise<void> => this.flow.write(() => this.host.endBreak());
+
     /** Why it was "not today". */
     whyNot = async (why: WhyNotName): Promise<void> => {
         const asked = this.flow.day?.why_not;

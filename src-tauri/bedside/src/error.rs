@@ -81,6 +81,8 @@ pub enum BedsideError {
     NoSuchSign(String),
     /// A break ends before it begins, or is longer than half a year.
     BreakDays,
+    /// No break holds today.
+    NoBreak,
     /// The days to hand back end before they begin, or before there was a plan.
     NoDays,
     /// The clinic's list names no place that reports can be sealed to.
@@ -140,6 +142,7 @@ impl BedsideError {
             Self::WakingHours,
             Self::NoSuchSign(String::new()),
             Self::BreakDays,
+            Self::NoBreak,
             Self::NoDays,
             Self::NotSealed,
             Self::NoCodes,
@@ -193,6 +196,7 @@ impl Coded for BedsideError {
             Self::MustRing(_) => "must-ring",
             Self::AwayTooLong => "away-too-long",
             Self::BreakDays => "break-days",
+            Self::NoBreak => "no-break",
             Self::NoDays => "no-days",
             Self::NotSealed => "not-sealed",
             Self::NoCodes => "no-codes",

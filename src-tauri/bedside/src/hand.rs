@@ -174,6 +174,22 @@ impl Bedside {
         Ok(WrittenView { said, against: false })
     }
 
+    /// Exercising again from today on, before the last day of a break.
+    pub fn end_break(&mut self, by: By, now: &Now) -> Result<(), BedsideError> {
+        let known = self.known()?;
+        let day = known.today(now.at).session_day;
+        if known.state.break_on(day).is_none() {
+            return Err(BedsideError::NoBreak);
+        }
+        self.record(now, by, Body::BreakEnded { day })
+    }
+
+    /// The same, and what it means.
+    pub fn end_break_view(&mut self, by: By, words: &Words, now: &Now) -> Result<WrittenView, BedsideError> {
+        self.end_break(by, now)?;
+        Ok(WrittenView { said: words.say("break-ended", &[]), against: false })
+    }
+
     /// A fall or a re-admission, and what to do now.
     pub fn set_back_view(
         &mut self,

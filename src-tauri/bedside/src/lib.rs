@@ -56,7 +56,7 @@ pub mod settings;
 pub mod sheet;
 pub mod start;
 pub mod step;
-mod stop;
+pub mod stop;
 pub mod summary;
 pub mod view;
 mod weeks;
@@ -79,7 +79,7 @@ pub mod types {
     pub use sendaluna_core::record::{
         BreakWhy, By, Ending, How, LeaveReason, NotTodayWhy, Place, SetBackKind,
     };
-    pub use sendaluna_core::session::{Cue, PainAnswer, PainKind, Phase, State};
+    pub use sendaluna_core::session::{Cue, Pace, PainAnswer, PainKind, Phase, State};
     pub use sendaluna_core::steps::Change;
     pub use sendaluna_exchange::file::SIZE_LIMIT;
     pub use sendaluna_exchange::pictures::{PICTURE_LIMIT, is_picture};

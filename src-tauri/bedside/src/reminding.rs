@@ -271,9 +271,8 @@ impl Known {
     }
 
     fn break_said(&self, words: &Words, today: NaiveDate) -> Option<String> {
-        let (from, through) =
-            self.state.breaks.iter().rev().find(|(from, through)| (*from..=*through).contains(&today))?;
-        let args = [("from", words.day(*from).into()), ("through", words.day(*through).into())];
+        let (from, through) = self.state.break_on(today)?;
+        let args = [("from", words.day(from).into()), ("through", words.day(through).into())];
         Some(words.say("remind-break-now", &args))
     }
 

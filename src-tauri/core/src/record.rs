@@ -14,6 +14,7 @@ pub use event::{
     Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, NotTodayWhy, Pain, Place,
     SetBackKind, SetRecord, StepWhy,
 };
+pub(crate) use state::last_day_of;
 pub use state::{ItemDay, SessionRecord, State, TestDone};
 
 /// Where and when something was recorded.

@@ -79,6 +79,7 @@ pub fn all() -> impl Fn(Invoke<Wry>) -> bool + Send + Sync + 'static {
         save_calendar,
         save_today,
         declare_break,
+        end_break,
         not_today_because,
         ring,
     ]
@@ -400,6 +401,12 @@ fn declare_break(
 ) -> Answer<WrittenView> {
     let rest = Break { from, through, why, words: Some(words) };
     desk.write(|home, words, now| home.break_view(rest, By::Patient, words, now))
+}
+
+/// Exercising again, before the last day of a break.
+#[tauri::command(async)]
+fn end_break(desk: OurDesk<'_>) -> Answer<WrittenView> {
+    desk.write(|home, words, now| home.end_break_view(By::Patient, words, now))
 }
 
 /// Why not, on a day on which "not today" was said.

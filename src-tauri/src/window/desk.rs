@@ -20,7 +20,7 @@ use sendaluna_bedside::{Bedside, BedsideError, Clock, Now};
 use crate::answer::Trouble;
 use crate::clock::DeviceClock;
 use crate::hand_back;
-use crate::hearing::{Ears, Nobody};
+use crate::hearing::Ears;
 use crate::leader::{Leader, Order, Sink};
 use crate::receive::read;
 use crate::reminders;
@@ -302,8 +302,10 @@ impl Desk {
         prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Begun, BedsideError>,
     ) -> Result<(), ProblemView> {
         self.hand_over(prepare, |home, known, begun, words| {
+            let (hearing, spoken) = (known.settings.hearing, Words::new([words.lang()]));
             let lead = TestLead::new(home, known, begun, words, &*self.clock);
-            Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to, |_| Nobody))
+            let ears = |pressed| Ears::open(hearing, &spoken, pressed);
+            Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to, ears))
         })
     }
 

@@ -1,7 +1,15 @@
-"""What is written down without the timer."""
+"""What is written down, and saved, without the timer."""
+
+import subprocess
+from datetime import timedelta
+from pathlib import Path
 
 from conftest import Open
+from desktop import now
+from keyboard import Keyboard
+from steps import SLIDE
 from window import Window
+from words import say
 from world import Home
 
 
@@ -98,3 +106,41 @@ def test_what_goes_back_to_the_clinic(open_window: Open, patient: Home) -> None:
     window.check()
     window.press("day-back")
     window.at("day")
+
+
+def test_today_is_saved_for_somebody_who_helps(open_window: Open, patient: Home, tmp_path: Path) -> None:
+    """One page, in a folder of one's choice; it says where it is."""
+    folder = tmp_path / "desk"
+    folder.mkdir()
+    window = open_window(patient)
+    keyboard = Keyboard(window)
+    keyboard.press("day-print")
+    keyboard.pick_folder(folder)
+    page = folder / "sendaluna-today.pdf"
+    window.until(page.exists, "the page")
+    window.sees(str(page))
+    done = subprocess.run(["pdftotext", page, "-"], capture_output=True, text=True, check=True)
+    assert SLIDE in done.stdout and say("today-hurts") in done.stdout
+
+
+def to_reminders(window: Window) -> None:
+    """From the day to the page of reminders."""
+    window.press_at("[data-to=settings]")
+    window.at("settings")
+    window.press_at("main li:nth-child(4) button")
+    window.at("reminders")
+
+
+def test_a_break_is_ended_before_its_last_day(open_window: Open, patient: Home) -> None:
+    """It stands on the page of reminders while it lasts; one press, and it does not hold any more."""
+    today = now().date()
+    patient.ask("break", "--from", str(today), "--through", str(today + timedelta(days=9)))
+    window = open_window(patient)
+    window.at("day")
+    to_reminders(window)
+    window.check()
+    window.press("remind-break-end")
+    window.at("day")
+    window.reads("break-ended")
+    to_reminders(window)
+    assert not window.offers("remind-break-end")

@@ -1,5 +1,6 @@
 """A test from the clinic, with somebody beside the patient."""
 
+import re
 from functools import partial
 from pathlib import Path
 
@@ -7,8 +8,10 @@ import pytest
 from selenium.webdriver.common.keys import Keys
 
 from conftest import Open
+from sound import Room
 from steps import answer_pain, answer_signs, press_until
-from window import Window
+from window import PHONE, Window
+from words import say
 from world import TESTS, Home, World
 
 
@@ -115,6 +118,27 @@ def test_a_chair_stand_is_counted_and_put_right(open_window: Open, tested: Home,
     done = tested.ask("hand-back", "--out", tmp_path / "out")["measures"]["tests"]
     assert done[0]["result"] == {"of": "chair-stand", "stands": 3, "arms_used": True}
     assert (done[0]["how"], done[0]["helper"]) == ("remembered", True)
+
+
+@pytest.mark.alone
+def test_a_walk_can_be_done_by_ear(open_window: Open, tested: Home, tmp_path: Path) -> None:
+    """What to mind, how to get ready, go, the end and the bare figure are spoken."""
+    with Room(tmp_path / "room") as room:
+        window = open_window(tested, PHONE, more=room.env)
+        begin(window, "go")
+        spoken = lambda: [asked.text for asked in room.asked()]  # noqa: E731
+        window.until(lambda: say("test-timed-up-and-go-sit") in spoken(), "how to get ready, aloud")
+        window.press("test-tap-go")
+        window.until(lambda: count(window) >= 1, "a second")
+        window.press("test-tap-seated")
+        window.until(lambda: len(spoken()) >= 5, "the figure, aloud")
+        heard = room.close()
+    texts = [asked.text for asked in heard.asked]
+    ready = [say("test-unsafe"), say("test-timed-up-and-go-sit"), say("test-go"), say("test-end")]
+    assert texts[:4] == ready
+    seconds = re.escape(say("test-result-timed-up-and-go", seconds="@")).replace("@", r"[\d.]+")
+    assert re.fullmatch(seconds, texts[4]), texts
+    assert [tone.tone for tone in heard.tones] == ["out", "done"]
 
 
 def test_a_stop_leaves_nothing_behind(open_window: Open, tested: Home) -> None:

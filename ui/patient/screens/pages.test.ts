@@ -140,10 +140,10 @@ describe('a record that is shut', () => {
         ]);
     });
 
-    it('has the clinic, the evenings and the emergency to ring', () => {
+    it('has the emergency, the clinic and the evenings to ring', () => {
         const onring = page(contacts);
         for (const button of document.querySelectorAll<HTMLElement>('.ring')) button.click();
-        expect(onring.mock.calls.flat()).toEqual(['clinic', 'night', 'emergency']);
+        expect(onring.mock.calls.flat()).toEqual(['emergency', 'clinic', 'night']);
         expect(offers(`${say('contacts-ring-night')} 555 0101`)).toBe(true);
     });
 

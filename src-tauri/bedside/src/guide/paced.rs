@@ -33,7 +33,7 @@ impl Guide {
 
     /// Whether the movement waits for a step by hand.
     pub fn waits_for_step(&self) -> bool {
-        self.state() == State::Running && self.pace.percent(true).is_none()
+        self.moves() && self.pace.percent(true).is_none()
     }
 
     /// Goes on with a count by hand: up to where the next movement, or something else, begins.
@@ -55,9 +55,14 @@ impl Guide {
         Ok(told)
     }
 
+    /// Whether a movement is under way: a count-in passes like a rest.
+    fn moves(&self) -> bool {
+        self.state() == State::Running && !self.runner.is_counting_in()
+    }
+
     /// Has the script's time follow what the session does now.
     pub(super) fn settle_time(&mut self, clock: &dyn Clock) -> u64 {
-        self.time.at(clock.now().mono_ms, self.pace.percent(self.state() == State::Running))
+        self.time.at(clock.now().mono_ms, self.pace.percent(self.moves()))
     }
 
     /// Something that happens to the runner now, in its own time.

@@ -37,13 +37,14 @@ impl Bedside {
         let said = |measure: &ItemMeasure| {
             let item = known.plan.item(&measure.item)?;
             let name = speaker.name(self.library(), &known.plan, &item.movement);
-            let sets = |sets: f64| words.decimal(sets, usize::from(sets.fract() != 0.0));
+            let done = measure.all.done();
+            let id = if done.fract() > 0.0 { "hand-back-exercise-part" } else { "hand-back-exercise" };
             let args = [
                 ("name", name.into()),
-                ("done", sets(measure.all.done()).into()),
+                ("done", words.decimal(done.trunc(), 0).into()),
                 ("of", measure.all.prescribed.into()),
             ];
-            (measure.all.prescribed > 0).then(|| words.say("hand-back-exercise", &args))
+            (measure.all.prescribed > 0).then(|| words.say(id, &args))
         };
         measures.items.iter().filter_map(said).collect()
     }
@@ -59,7 +60,8 @@ fn figures(words: &Words, measures: &Measures) -> Vec<String> {
             ("least", u16::from(week.least).into()),
             ("most", u16::from(week.most).into()),
         ];
-        said.push(words.say("hand-back-pain", &args));
+        let same = week.least == week.most;
+        said.push(words.say(if same { "hand-back-pain-same" } else { "hand-back-pain" }, &args));
     }
     for test in &measures.tests {
         let result = crate::home_test::result(words, &test.result).join(" ");

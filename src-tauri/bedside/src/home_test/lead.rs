@@ -11,6 +11,7 @@ use crate::clock::Clock;
 use crate::error::BedsideError;
 use crate::home::{Bedside, Known};
 use crate::home_test::{Begun, Outcome, say};
+use crate::lead::heard::Heard;
 use crate::view::home_test::{TestPress, TestStageView, TestTold};
 
 /// A test being led. It holds the record until it is over.
@@ -23,6 +24,7 @@ pub struct TestLead {
     day: NaiveDate,
     timer: Timer,
     said: Vec<String>,
+    heard: Vec<Heard>,
     ended: bool,
 }
 
@@ -31,7 +33,14 @@ impl TestLead {
     pub fn new(home: Bedside, known: Known, begun: Begun, words: Words, clock: &dyn Clock) -> Self {
         let day = known.today(clock.now().at).session_day;
         let timer = Timer::new(begun.kind);
-        Self { home, known, words, begun, day, timer, said: Vec::new(), ended: false }
+        Self { home, known, words, begun, day, timer, said: Vec::new(), heard: Vec::new(), ended: false }
+    }
+
+    /// Begins: what is to be shown? What to mind and how to get ready is heard.
+    pub fn start(&mut self) -> Vec<TestTold> {
+        self.heard.push(Heard::sentence(&self.words.say("test-unsafe", &[])));
+        self.ask_aloud();
+        vec![self.look()]
     }
 
     /// When it must be woken next, in ms of [`crate::Now::mono_ms`].
@@ -53,6 +62,21 @@ impl TestLead {
     pub fn waits_for_a_tap(&self) -> bool {
         let walks = self.begun.kind == TestKind::TimedUpAndGo;
         self.timer.state() == TimerState::Ready || (walks && self.timer.state() == TimerState::Running)
+    }
+
+    /// What is to be heard since this was last asked.
+    pub fn take_heard(&mut self) -> Vec<Heard> {
+        std::mem::take(&mut self.heard)
+    }
+
+    /// It goes on, and the screen must stay on.
+    pub fn is_going(&self) -> bool {
+        !self.ended && !matches!(self.timer.state(), TimerState::Done | TimerState::Stopped)
+    }
+
+    /// What a headset's key means now.
+    pub fn main_press(&self) -> Option<TestPress> {
+        self.tap().map(|_| TestPress::Tap)
     }
 
     /// Gives the record back.
@@ -80,6 +104,10 @@ impl TestLead {
         }
         match press {
             TestPress::Tap => {
+                // Time begins now: who taps has heard enough of how to get ready.
+                if self.timer.state() == TimerState::Ready {
+                    self.heard.push(Heard::Silence);
+                }
                 let cues = self.timer.tap(clock.now().mono_ms);
                 self.take(&cues);
             }
@@ -90,6 +118,7 @@ impl TestLead {
             TestPress::Again => {
                 self.timer = Timer::new(self.begun.kind);
                 self.said.clear();
+                self.ask_aloud();
             }
             TestPress::Keep { stands, arms_used } => return self.keep(stands, arms_used, clock),
             TestPress::Leave => return self.end(self.words.say("test-nothing-written", &[]), false),
@@ -122,21 +151,54 @@ impl TestLead {
         TestTold::Problem { problem: crate::say::problem(&self.words, Some(&self.known), error) }
     }
 
-    /// Takes note of what is said of this moment.
+    /// Takes note of what is said and heard of this moment.
     fn take(&mut self, cues: &[TimerCue]) {
+        let kind = self.begun.kind;
+        let told: Vec<(Heard, Option<String>)> = cues
+            .iter()
+            .map(|cue| {
+                let said = self.said_of(cue);
+                (Heard::of_test(kind, *cue, said.as_deref()), said)
+            })
+            .collect();
+        let (heard, said): (Vec<Heard>, Vec<Option<String>>) = told.into_iter().unzip();
+        self.heard.extend(heard.into_iter().filter(Heard::is_something));
+        self.said = said.into_iter().flatten().collect();
+        match cues.last() {
+            Some(TimerCue::Held { .. }) => self.ask_aloud(),
+            // What was held is said stance by stance.
+            Some(TimerCue::End) if kind != TestKind::FourStageBalance => self.result_aloud(),
+            _ => {}
+        }
+    }
+
+    fn said_of(&self, cue: &TimerCue) -> Option<String> {
         let words = &self.words;
-        let number = |n: u64| words.say("cue-number", &[("n", n.into())]);
-        let said = |cue: &TimerCue| match cue {
-            TimerCue::CountIn { left } => Some(number(*left)),
-            TimerCue::Stood { stands } => Some(number((*stands).into())),
-            TimerCue::Go => Some(words.say("test-go", &[])),
-            TimerCue::Held { stance, tenths_s } => Some(say::held(words, *stance, *tenths_s)),
-            TimerCue::End => Some(words.say("test-end", &[])),
-            TimerCue::Stopped => Some(words.say("test-stopped", &[])),
-            TimerCue::LostTime => Some(words.say("test-lost-time", &[])),
-            TimerCue::Second { .. } => None,
+        let id = match cue {
+            TimerCue::CountIn { left: n } => return Some(words.say("cue-number", &[("n", (*n).into())])),
+            TimerCue::Stood { stands } => {
+                return Some(words.say("cue-number", &[("n", u64::from(*stands).into())]));
+            }
+            TimerCue::Held { stance, tenths_s } => return Some(say::held(words, *stance, *tenths_s)),
+            TimerCue::Go if self.begun.kind == TestKind::FourStageBalance => "stage-hold",
+            TimerCue::Go => "test-go",
+            TimerCue::End => "test-end",
+            TimerCue::Stopped => "test-stopped",
+            TimerCue::LostTime => "test-lost-time",
+            TimerCue::Second { .. } => return None,
         };
-        self.said = cues.iter().filter_map(said).collect();
+        Some(words.say(id, &[]))
+    }
+
+    /// How to get ready is heard.
+    fn ask_aloud(&mut self) {
+        self.heard.push(Heard::sentence(&self.ask()));
+    }
+
+    /// The bare figure is heard.
+    fn result_aloud(&mut self) {
+        let said = self.timer.result().map_or_else(Vec::new, |result| say::result(&self.words, &result));
+        self.heard.extend(said.iter().map(|sentence| Heard::sentence(sentence)));
     }
 
     fn stage(&self) -> TestStageView {

@@ -1,5 +1,7 @@
-//! What a session sounds like: what each cue says aloud, its tone, and how long that matters.
+//! What a session and a home test sound like: what each cue says aloud, its tone, and how long that matters.
 
+use sendaluna_core::home_test::TimerCue;
+use sendaluna_core::plan::doc::TestKind;
 use sendaluna_core::session::{Cue, Phase};
 
 /// A tone. How it sounds is the device's.
@@ -71,6 +73,25 @@ impl Heard {
                 (None, SENTENCE_MS)
             }
             Cue::RepetitionDone { .. } => (None, 0),
+        };
+        Self::Cue { tone, text: text.map(aloud).unwrap_or_default(), matters_ms, urgent: false }
+    }
+
+    /// A cue of a home test with what it says, if it says anything. Seconds tick where somebody stands still;
+    /// who walks or counts stands is not hurried by them.
+    pub fn of_test(kind: TestKind, cue: TimerCue, text: Option<&str>) -> Self {
+        let stands_still = kind == TestKind::FourStageBalance;
+        let (tone, matters_ms) = match cue {
+            TimerCue::CountIn { .. } => (Some(ToneName::Tick), COUNT_MS),
+            TimerCue::Go if stands_still => (Some(ToneName::Hold), COUNT_MS),
+            TimerCue::Go => (Some(ToneName::Out), COUNT_MS),
+            TimerCue::Second { .. } => (stands_still.then_some(ToneName::Tick), COUNT_MS),
+            TimerCue::Stood { .. } => (None, COUNT_MS),
+            TimerCue::Held { .. } => (Some(ToneName::Rest), SENTENCE_MS),
+            // What was held sounds at the same moment.
+            TimerCue::End if stands_still => (None, SENTENCE_MS),
+            TimerCue::End => (Some(ToneName::Done), SENTENCE_MS),
+            TimerCue::Stopped | TimerCue::LostTime => return Self::urgent(text.unwrap_or_default()),
         };
         Self::Cue { tone, text: text.map(aloud).unwrap_or_default(), matters_ms, urgent: false }
     }

@@ -106,6 +106,11 @@ fn nothing_is_due_while_the_day_stands_still_a_ring_is_owed_or_a_break_lasts() {
     let why = crate::record::BreakWhy::Own;
     let rest = state(vec![("2026-03-17", Body::BreakDeclared { from, through, why, words: None })]);
     assert_eq!((due_on(day, &rest), due_on("2026-03-19", &rest)), (0, 1));
+    let over = |day| (day, Body::BreakEnded { day: date(day) });
+    let declared = ("2026-03-17", Body::BreakDeclared { from, through, why, words: None });
+    assert_eq!(due_on(day, &state(vec![declared.clone(), over(day)])), 1, "exercising again");
+    assert_eq!(state(vec![declared.clone(), over(day)]).breaks, [(from, from)]);
+    assert_eq!(state(vec![declared, over("2026-03-17")]).breaks, [], "nothing is left of it");
     let signs = Body::SignsAnswered { signs: vec![], gravest: Some(crate::plan::doc::Tier::RingToday) };
     let rung = |mut events: Vec<(&'static str, Body)>| {
         events.insert(0, (day, signs.clone()));

@@ -10,7 +10,9 @@ use crate::gate::{GateDay, Gates};
 use crate::ids::ItemId;
 use crate::measure::{Left, Measured, Period, Portion, last_plan_with, within};
 use crate::plan::{Amount, Plan};
-use crate::record::{Body, BreakWhy, Ending, Event, How, LeaveReason, SessionRecord, SetBackKind, State};
+use crate::record::{
+    Body, BreakWhy, Ending, Event, How, LeaveReason, SessionRecord, SetBackKind, State, last_day_of,
+};
 use crate::steps::{Stand, Stepped};
 
 /// What a day comes to.
@@ -174,6 +176,11 @@ fn breaks(events: &[Event]) -> Vec<Break> {
                 why: *why,
                 late: event.stamp.day() > *from,
             }),
+            Body::BreakEnded { day } => {
+                for rest in &mut breaks {
+                    rest.through = last_day_of(rest.from, rest.through, *day);
+                }
+            }
             Body::SetBack { what: SetBackKind::Readmission, day } => {
                 let home = events[n + 1..].iter().map(|event| event.stamp.day()).find(|on| on > day);
                 let through = home.and_then(|home| home.pred_opt()).unwrap_or(NaiveDate::MAX);

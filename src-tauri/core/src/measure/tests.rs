@@ -188,6 +188,21 @@ fn breaks_the_clinic_ordered_and_days_in_hospital_are_not_due() {
 }
 
 #[test]
+fn a_break_that_was_ended_is_due_from_that_day_on() {
+    let mut diary = Diary::default();
+    let (from, through) = (date("2026-03-03"), date("2026-03-08"));
+    let later = (date("2026-03-09"), date("2026-03-09"));
+    let rest = |(from, through)| Body::BreakDeclared { from, through, why: BreakWhy::Clinic, words: None };
+    diary
+        .add("2026-03-02", rest((from, through)))
+        .add("2026-03-02", rest(later))
+        .add("2026-03-06", Body::BreakEnded { day: date("2026-03-06") });
+    let measures = of(&[slide_only("2026-03-02", 3)], &diary, "2026-03-02", "2026-03-10");
+    let due: Vec<bool> = measures.days.iter().map(|day| day.mark != DayMark::NotDue).collect();
+    assert_eq!(due, [true, false, false, false, true, true, true, false, true]);
+}
+
+#[test]
 fn gated_items_and_days_before_the_plan_are_not_due() {
     let gate = precaution(
         "a",

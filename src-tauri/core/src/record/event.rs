@@ -408,6 +408,11 @@ pub enum Body {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         words: Option<String>,
     },
+    /// A break is over before its last day.
+    BreakEnded {
+        /// The first day that it does not hold any more.
+        day: NaiveDate,
+    },
     /// The patient spoke to the clinic: after a sign or pain that said to ring, or a long break.
     SpokeToClinic {
         /// When the stop was shown, if there was one.

@@ -130,6 +130,15 @@ fn is_active(body: &Body) -> bool {
     )
 }
 
+/// The last day of a break once it was ended: `day` is not in it any more. One of which nothing is left ends
+/// before it begins.
+pub(crate) fn last_day_of(from: NaiveDate, through: NaiveDate, ended: NaiveDate) -> NaiveDate {
+    match ended.pred_opt() {
+        Some(before) if (from..=through).contains(&ended) => before,
+        _ => through,
+    }
+}
+
 impl State {
     /// Adds up events.
     pub fn of<'a>(events: impl IntoIterator<Item = &'a Event>) -> Self {
@@ -149,6 +158,11 @@ impl State {
     fn jump_s_at(&self, at: DateTime<Utc>) -> Option<i64> {
         let since = at - self.newest.as_ref()?.at;
         (since < -BEHIND || since > AHEAD).then(|| since.num_seconds())
+    }
+
+    /// The break that a day lies in, the latest that was declared.
+    pub fn break_on(&self, day: NaiveDate) -> Option<(NaiveDate, NaiveDate)> {
+        self.breaks.iter().rev().find(|(from, through)| (*from..=*through).contains(&day)).copied()
     }
 
     /// Whether warning signs and pain at rest were both asked on a day.
@@ -217,6 +231,12 @@ impl State {
             }
             Body::SessionResumed { .. } => {}
             Body::BreakDeclared { from, through, .. } => self.breaks.push((*from, *through)),
+            Body::BreakEnded { day } => {
+                for (from, through) in &mut self.breaks {
+                    *through = last_day_of(*from, *through, *day);
+                }
+                self.breaks.retain(|(from, through)| from <= through);
+            }
             Body::HomeTestDone { test, day, result, how, helper, against_gate } => {
                 self.test_done(TestDone {
                     test: test.clone(),

@@ -155,6 +155,11 @@ impl Runner {
         self.state() == State::Resting && matches!(next, Some(Cue::AwaitReady { .. }))
     }
 
+    /// Whether it counts down to the first repetition of a round.
+    pub fn is_counting_in(&self) -> bool {
+        matches!(self.last_cue(), Some(Cue::CountIn { .. }))
+    }
+
     /// Begins.
     pub fn start(&mut self, now_ms: u64) -> Result<Vec<Cue>, NotNow> {
         self.leave_wait(now_ms, Wait::Start)
@@ -438,7 +443,7 @@ impl Runner {
     /// The cue and offset to go on from: the start of the repetition under way, the start of the
     /// count-in under way, else where it was.
     fn where_to_go_on(&self, offset_ms: u64) -> (usize, u64) {
-        let counting_in = matches!(self.last_cue(), Some(Cue::CountIn { .. })).then(|| {
+        let counting_in = self.is_counting_in().then(|| {
             let said = &self.script.cues[..self.next];
             said.iter().rposition(|cue| !matches!(cue.cue, Cue::CountIn { .. })).map_or(0, |last| last + 1)
         });

@@ -4,6 +4,7 @@ import type { Press, StageItemView, StageView } from '../../../generated/bridge'
 import { say } from '../../../shared/words.svelte';
 import Hurts from '../Hurts.svelte';
 import Session from '../Session.svelte';
+import Answer from './Answer.svelte';
 
 const item: StageItemView = {
     item: 'raise',
@@ -206,5 +207,27 @@ describe('what a helper sees', () => {
     it('is not asked of the patient', () => {
         hurts(false);
         expect(document.body.textContent).not.toContain(say('hurts-seen'));
+    });
+});
+
+describe('an answer that says to ring', () => {
+    it('offers the clinic by day and out of hours', () => {
+        const onring = vi.fn<(which: string) => void>();
+        const pain = {
+            answer: 'stop-exercise' as const,
+            said: 'Leave this exercise.',
+            nobody_sees: 'Ring them.',
+            stepped: null,
+        };
+        const props = { pain, ring: 'Ring us: 555-0164', night: '555-0165', onring, ongoon: () => undefined };
+        window.scrollTo = () => undefined;
+        mounted = mount(Answer, { target: document.body, props });
+        flushSync();
+        tap('Ring us: 555-0164');
+        const night = [...document.querySelectorAll('button')].find((one) =>
+            one.textContent.includes('0165'),
+        );
+        night!.click();
+        expect(onring.mock.calls.flat()).toEqual(['clinic', 'night']);
     });
 });
