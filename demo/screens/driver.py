@@ -8,7 +8,7 @@ DEMO = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(DEMO.parent / "tests" / "journeys" / "window"))
 
 import window as driven  # noqa: E402
-from window import DESKTOP, PHONE, Window, prefer, prefer_dark  # noqa: E402
+from window import DESKTOP, PHONE, Window, end_reminders, prefer, prefer_dark  # noqa: E402
 from world import BIN_DIR, ROOT, Home, alter  # noqa: E402
 
 __all__ = [
@@ -24,6 +24,7 @@ __all__ = [
     "Plan",
     "Window",
     "alter",
+    "end_reminders",
     "opened",
     "prefer_dark",
 ]

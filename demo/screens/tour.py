@@ -13,7 +13,7 @@ from selenium.webdriver.common.keys import Keys
 import later
 import picture
 from camera import SIZES, Camera
-from driver import BIN_DIR, Home, Plan, Window, alter, opened, prefer_dark
+from driver import BIN_DIR, Home, Plan, Window, alter, end_reminders, opened, prefer_dark
 from steps import answer_pain, answer_signs, asks_ready, begin, pause, press_until, ready, tally, typed
 from words import say
 
@@ -109,8 +109,10 @@ class Tour:
             name = f"failed-{self.homes}-{self.camera.look.name('at')}.png"
             picture.take(self.camera.folder / name, *SIZES["desktop"])
             made.kill()
+            end_reminders(data.folder)
             raise
         made.close()
+        end_reminders(data.folder)
 
     @contextlib.contextmanager
     def patient(self, name: str) -> Iterator[Window]:

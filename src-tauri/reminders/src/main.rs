@@ -131,10 +131,13 @@ impl Reminding {
         let memory = self.folder.memory().unwrap_or_default();
         let mut keeper = Keeper::new(&zone, Memory::read(&memory, Utc::now()));
         while let Ok(signal) = signals.recv() {
+            // Who takes the folder away wants no reminders any more.
+            if !self.folder.path().exists() {
+                break;
+            }
             let happened = match signal {
                 Signal::End => break,
                 Signal::Time => Happened::Time,
-                Signal::Folder if !self.folder.path().exists() => break,
                 Signal::Folder => match self.folder.front() {
                     // Whoever wants no reminders needs no program for them.
                     Ok(front) if !front.doc().on => break,

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from window import DESKTOP, PHONE, Window
+from window import DESKTOP, PHONE, Window, end_reminders
 from world import Home, World
 
 Open = Callable[..., Window]
@@ -33,6 +33,7 @@ def at_home(world: World, tmp_path_factory: pytest.TempPathFactory) -> Home:
         window.at("day")
     finally:
         window.close()
+        end_reminders(folder)
     return home
 
 
@@ -79,6 +80,7 @@ def open_window(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Open
             window.shoot(f"{request.node.name}-{next(numbers)}")
         if window.server.poll() is None:
             window.close()
+    end_reminders(tmp_path)
 
 
 def pytest_configure(config: pytest.Config) -> None:

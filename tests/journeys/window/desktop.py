@@ -130,9 +130,11 @@ class Desktop:
 
         However long the start takes: the times are still to come when they are read.
         """
-        put_front(home, with_times(front_of(home)))
+        put_front(home, with_times(front_of(home), in_s(3600)))
         program = self.remind(home)
-        until((folder_of(home) / "reminders.lock").exists, "a lock", lambda: "none")
+        # One that ends well has found that the window's own reminds already.
+        up = lambda: is_waiting(program.pid) if program.poll() is None else program.returncode == 0  # noqa: E731
+        until(up, "a program that waits for its time", lambda: str(program.poll()))
         put_front(home, with_times(front_of(home), *(in_s(time) for time in seconds)))
         return program
 
@@ -221,6 +223,17 @@ def outbox_of(home: Home) -> list[str]:
     outbox = folder_of(home) / "outbox.jsonl"
     lines = outbox.read_text(encoding="utf-8").splitlines()[1:] if outbox.exists() else []
     return [json.loads(line)["answer"] for line in lines]
+
+
+def is_waiting(pid: int) -> bool:
+    """Whether a process has set its alarm (a timerfd; proc(5)): it has read its front."""
+    for descriptor in Path(f"/proc/{pid}/fd").iterdir():
+        with contextlib.suppress(OSError):
+            if os.readlink(descriptor) == "anon_inode:[timerfd]":
+                told = Path(f"/proc/{pid}/fdinfo/{descriptor.name}").read_text(encoding="utf-8")
+                if "it_value: (" in told and "it_value: (0, 0)" not in told:
+                    return True
+    return False
 
 
 def internet_sockets(pid: int) -> list[str]:

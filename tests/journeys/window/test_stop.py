@@ -23,13 +23,14 @@ def cannot_begin(window: Window) -> str:
 def shows(window: Window, tier: str) -> None:
     """The page of a stop, with whom to ring."""
     window.at("stop")
-    window.reads("caution-nobody-sees")
     window.reads("stop-until-spoken")
     window.sees("555-0171")
     if tier == "emergency":
+        window.reads("caution-nobody-sees-emergency", number="112")
         window.reads("stop-emergency", emergency="112")
         window.sees("Say that you have a new left hip")
     else:
+        window.reads("caution-nobody-sees")
         numbers = {"clinic": "Larkfield Hip Clinic", "phone": "555-0171", "night": "555-0172"}
         window.reads("stop-ring-today", **numbers)
 

@@ -371,6 +371,17 @@ class Window:
             subprocess.run(command, env=self.env, check=False, timeout=PATIENCE_S)
 
 
+def end_reminders(folder: Path) -> None:
+    """Ends the reminder programs of this data folder and of those under it: they outlive their windows, as they should."""
+    for process in Path("/proc").iterdir():
+        if not process.name.isdigit():
+            continue
+        with contextlib.suppress(OSError, UnicodeDecodeError):
+            words = (process / "cmdline").read_bytes().decode().split("\0")
+            if Path(words[0]).name == "sendaluna-reminders" and any(f"{word}/".startswith(f"{folder}/") for word in words):
+                os.kill(int(process.name), signal.SIGTERM)
+
+
 def wait_for_port(port: int) -> None:
     """Waits until somebody listens."""
 
