@@ -8,13 +8,11 @@ without a word of health.
 
 import datetime
 import json
-import os
 import re
-import shutil
 import subprocess
-import sys
 import tempfile
 import zoneinfo
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -27,8 +25,7 @@ from kit.tally import Tally
 
 zoneinfo.reset_tzpath([])
 
-# Weeks before clocks change in Europe, America and Australia, so that the plan goes over that.
-DATE = "2026-02-20"
+# Where clocks change while the plan of `calendar.rs` lasts.
 CHANGES = ("Europe/Berlin", "America/New_York", "Australia/Lord_Howe")
 ZONES = [
     "Europe/Berlin",
@@ -39,12 +36,44 @@ ZONES = [
     "Pacific/Apia",
     "UTC",
 ]
+LANGUAGES = ("es", "de", "ar")
 # A word that a title must not hold, in any language that ships.
 HEALTH = re.compile(r"exerci|ejercici|übung|تمرين|تمارين|hip|knee|pain|clinic", re.IGNORECASE)
 
 
+@dataclass(frozen=True)
+class Made:
+    """Three files made one after the other, and what reminders are told: the third has one time a day."""
+
+    zone: str
+    first: str
+    second: str
+    third: str
+    front: dict[str, Any]
+    front_after: dict[str, Any]
+
+    def slots(self) -> list[datetime.datetime]:
+        """The instants of reminders."""
+        return instants(self.front, self.zone)
+
+    def slots_after(self) -> list[datetime.datetime]:
+        """The instants of reminders with the chosen time."""
+        return instants(self.front_after, self.zone)
+
+
+def instants(front: dict[str, Any], name: str) -> list[datetime.datetime]:
+    """When its slots are."""
+    zone = zoneinfo.ZoneInfo(name)
+    walls = [
+        datetime.datetime.fromisoformat(f"{day['day']}T{slot['time']}").replace(tzinfo=zone)
+        for day in front["days"]
+        for slot in day["slots"]
+    ]
+    return sorted(wall.astimezone(datetime.UTC) for wall in walls)
+
+
 class Patient:
-    """A patient with the hip plan of the demo, somewhere on earth, on a day of our choice."""
+    """A patient with the hip plan of the demo, somewhere on earth, today."""
 
     def __init__(self, folder: Path, made: Path, code: str, zone: str) -> None:
         self.data = folder / zone.replace("/", "-")
@@ -61,21 +90,23 @@ class Patient:
         answer: dict[str, Any] = json.loads(done.stdout)
         return answer
 
-    def calendar(self, out: Path) -> str:
+    def calendar(self, lang: str = "en") -> str:
         """The file, as it lies there."""
-        self.ask("calendar", "--out", out)
+        out = self.data / "times.ics"
+        self.ask("calendar", "--out", out, "--lang", lang)
         return out.read_bytes().decode()
 
-    def slots(self) -> list[datetime.datetime]:
-        """The plan's times ahead as reminders have them, as instants."""
-        front = json.loads((self.data / "reminders" / "front.json").read_text(encoding="utf-8"))
-        zone = zoneinfo.ZoneInfo(self.zone)
-        walls = [
-            datetime.datetime.fromisoformat(f"{day['day']}T{slot['time']}").replace(tzinfo=zone)
-            for day in front["days"]
-            for slot in day["slots"]
-        ]
-        return sorted(wall.astimezone(datetime.UTC) for wall in walls)
+    def front(self) -> dict[str, Any]:
+        """What the reminder program is told."""
+        front: dict[str, Any] = json.loads((self.data / "reminders" / "front.json").read_text(encoding="utf-8"))
+        return front
+
+    def made(self) -> Made:
+        """What is made of the plan, and then with one chosen time of day."""
+        first, front = self.calendar(), self.front()
+        second = self.calendar()
+        self.ask("reminders", "--times", "10:15")
+        return Made(self.zone, first, second, self.calendar(), front, self.front())
 
 
 def check_form(tally: Tally, name: str, text: str) -> None:
@@ -120,61 +151,68 @@ def by_expansion(calendar: icalendar.Calendar) -> list[datetime.datetime]:
     return sorted(event["DTSTART"].dt.astimezone(datetime.UTC) for event in live)
 
 
-def check_zone(tally: Tally, patient: Patient, folder: Path) -> None:
+def check_made(tally: Tally, name: str, made: Made) -> None:
     """One zone: form, times, a second file, a moved time, a time that is gone."""
-    name = patient.zone
-    text = patient.calendar(folder / "first.ics")
-    check_form(tally, name, text)
-    calendar = icalendar.Calendar.from_ical(text)
-    slots = patient.slots()
+    check_form(tally, name, made.first)
+    calendar = icalendar.Calendar.from_ical(made.first)
+    slots = made.slots()
     tally.check(f"{name}: only {len(slots)} slots", len(slots) > 100)
     tally.check(f"{name}: recurring_ical_events gives other times", by_expansion(calendar) == slots)
-    tally.check(f"{name}: dateutil gives other times", by_rules(calendar, name) == slots)
+    tally.check(f"{name}: dateutil gives other times", by_rules(calendar, made.zone) == slots)
     zones = {str(zone["TZID"]) for zone in calendar.walk("VTIMEZONE")}
-    tally.check(f"{name}: zones {zones}", zones == {name})
-    check_offsets(tally, calendar, name, slots)
+    tally.check(f"{name}: zones {zones}", zones == {made.zone})
+    check_offsets(tally, calendar, name, made)
 
-    again = icalendar.Calendar.from_ical(patient.calendar(folder / "second.ics"))
-    names = lambda read: {str(event["UID"]) for event in read.walk("VEVENT")}  # noqa: E731
-    tally.check(f"{name}: a second file has other events", names(again) == names(calendar))
+    again = icalendar.Calendar.from_ical(made.second)
+    tally.check(f"{name}: a second file has other events", uids(again) == uids(calendar))
     sequence = {int(event["SEQUENCE"]) for event in again.walk("VEVENT")}
     tally.check(f"{name}: sequence {sequence}", sequence == {1})
 
-    patient.ask("reminders", "--times", "10:15")
-    fewer = icalendar.Calendar.from_ical(patient.calendar(folder / "third.ics"))
-    check_form(tally, name, (folder / "third.ics").read_bytes().decode())
-    tally.check(f"{name}: other times after a change", by_expansion(fewer) == patient.slots())
+    check_form(tally, name, made.third)
+    fewer = icalendar.Calendar.from_ical(made.third)
+    tally.check(f"{name}: other times after a change", by_expansion(fewer) == made.slots_after())
     gone = {str(e["UID"]) for e in fewer.walk("VEVENT") if e.get("STATUS") == "CANCELLED"}
-    live = names(fewer) - gone
-    tally.check(f"{name}: a moved time has another name", live <= names(calendar))
-    tally.check(f"{name}: what is gone is not cancelled", gone == names(calendar) - live)
+    live = uids(fewer) - gone
+    tally.check(f"{name}: a moved time has another name", live <= uids(calendar))
+    tally.check(f"{name}: what is gone is not cancelled", gone == uids(calendar) - live)
 
 
-def check_offsets(
-    tally: Tally, calendar: icalendar.Calendar, name: str, slots: list[datetime.datetime]
-) -> None:
+def uids(calendar: icalendar.Calendar) -> set[str]:
+    """The names of its events."""
+    return {str(event["UID"]) for event in calendar.walk("VEVENT")}
+
+
+def check_offsets(tally: Tally, calendar: icalendar.Calendar, name: str, made: Made) -> None:
     """The zone as it is written out gives the offsets that the zone has."""
-    zone = zoneinfo.ZoneInfo(name)
+    zone = zoneinfo.ZoneInfo(made.zone)
     changes = []
     for part in calendar.walk("VTIMEZONE")[0].subcomponents:
         start = part.decoded("DTSTART").replace(tzinfo=None)
         before, after = part.decoded("TZOFFSETFROM"), part.decoded("TZOFFSETTO")
         changes.append(((start - before).replace(tzinfo=datetime.UTC), after))
     changes.sort()
-    tally.check(f"{name}: the plan goes over a change of clocks", len(changes) > 1 or name not in CHANGES)
+    offsets = {slot.astimezone(zone).utcoffset() for slot in made.slots()}
+    tally.check(f"{name}: a change of clocks is not written out", len(changes) >= len(offsets))
     wrong = 0
-    for slot in slots:
+    for slot in made.slots():
         written = [after for at, after in changes if at <= slot]
         wrong += not written or written[-1] != slot.astimezone(zone).utcoffset()
     tally.check(f"{name}: {wrong} offsets differ from the zone's", wrong == 0)
 
 
-def main() -> None:
-    if DATE not in os.environ.get("FAKETIME", ""):
-        # The clock that must count on is left alone.
-        env = os.environ | {"FAKETIME_DONT_FAKE_MONOTONIC": "1", "TZ": "UTC"}
-        os.execvpe("faketime", ["faketime", "-f", f"@{DATE} 09:00:00", sys.executable, *sys.argv], env)
-    tally = Tally()
+def check_clock_changes(tally: Tally) -> None:
+    """A plan of our choice, over a change of clocks, with time as an argument."""
+    command = [programs.BIN_DIR / "calendar", *ZONES]
+    done = subprocess.run(command, env=programs.ENV, capture_output=True, text=True, check=True)
+    for line in done.stdout.splitlines():
+        made = Made(**json.loads(line))
+        check_made(tally, f"{made.zone}, spring", made)
+        offsets = {slot.astimezone(zoneinfo.ZoneInfo(made.zone)).utcoffset() for slot in made.slots()}
+        tally.check(f"{made.zone}: the plan goes over a change", len(offsets) > 1 or made.zone not in CHANGES)
+
+
+def check_programs(tally: Tally) -> None:
+    """The demo's plan in the patient's program, today, and its titles in every language."""
     with tempfile.TemporaryDirectory() as made:
         folder = Path(made)
         source = folder / "hip"
@@ -183,8 +221,15 @@ def main() -> None:
         code = programs.clinic_does("letter-code", "--signers", "signers.jws", "--json", folder=source)
         for zone in ZONES:
             patient = Patient(folder, plan, code.json["letter_code"], zone)
-            check_zone(tally, patient, folder)
-            shutil.rmtree(patient.data)
+            check_made(tally, f"{zone}, today", patient.made())
+        for lang in LANGUAGES:
+            check_form(tally, lang, patient.calendar(lang))
+
+
+def main() -> None:
+    tally = Tally()
+    check_clock_changes(tally)
+    check_programs(tally)
     tally.finish()
 
 

@@ -31,13 +31,13 @@ pub fn at(text: &str) -> Now {
 /// A patient's device somewhere on earth.
 pub struct Device {
     folder: TempDir,
-    zone: &'static str,
+    zone: String,
 }
 
 impl Device {
     /// With nothing on it yet.
-    pub fn new(zone: &'static str) -> Self {
-        Self { folder: tempfile::tempdir().expect("a folder"), zone }
+    pub fn new(zone: &str) -> Self {
+        Self { folder: tempfile::tempdir().expect("a folder"), zone: zone.into() }
     }
 
     /// Its data folder.
@@ -47,21 +47,25 @@ impl Device {
 
     /// Opens it for use.
     pub fn open(&self) -> Bedside {
-        let zone = IanaZone::named(self.zone).expect("a zone");
+        let zone = IanaZone::named(&self.zone).expect("a zone");
         Bedside::open(self.folder.path(), &KEYS, zone).expect("opens")
     }
 
     /// With a plan taken in at a moment.
-    pub fn with(zone: &'static str, world: &World, now: &Now) -> Self {
+    pub fn with(zone: &str, world: &World, now: &Now) -> Self {
         let device = Self::new(zone);
-        let mut home = device.open();
-        let offer = home.offer(&world.file(), Some(&world.code()), now).expect("good");
-        assert!(offer.first);
-        let today = home.summary(&Words::new(["en"]), &offer, now).today;
-        let said = Confirmation { sides: vec![OperatedSide::Left], today };
-        home.take_in(&offer, Some(&said), now).expect("taken in");
+        take_in(&mut device.open(), &world.file(), &world.code(), now);
         device
     }
+}
+
+/// A first plan is taken in, for the left side.
+pub fn take_in(home: &mut Bedside, file: &[u8], code: &str, now: &Now) {
+    let offer = home.offer(file, Some(code), now).expect("good");
+    assert!(offer.first);
+    let today = home.summary(&Words::new(["en"]), &offer, now).today;
+    let said = Confirmation { sides: vec![OperatedSide::Left], today };
+    home.take_in(&offer, Some(&said), now).expect("taken in");
 }
 
 /// An item's id.

@@ -1,6 +1,7 @@
 """A dose that steps within what was signed."""
 
 import subprocess
+from pathlib import Path
 
 from conftest import Open
 from steps import PRESS, answer_pain, answer_signs, begin, ready, skip_after
@@ -63,12 +64,11 @@ def test_not_now_leaves_it_and_the_yes_is_on_the_page(
     assert patient.due("press")["step"]["step"] == 2
 
 
-def yesterday(home: Home, *args: object, lines: str = "") -> None:
-    """Runs a command of the patient's program as if it were a day earlier."""
-    program = ["faketime", "-f", "-1d", str(BIN_DIR / "sendaluna"), "--data", str(home.folder), "--key-in-file"]
-    command = [*program, *map(str, args)]
-    done = subprocess.run(command, env=ENV, input=lines, capture_output=True, text=True, check=False)
-    assert done.returncode == 0, f"{args}: {done.stdout}{done.stderr}"
+def yesterday(home: Home, plan: Path, code: str, item: str) -> None:
+    """The plan was taken in a day ago, and this exercise led."""
+    command = [str(BIN_DIR / "yesterday"), str(home.folder), str(plan), code, item]
+    done = subprocess.run(command, env=ENV, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, f"{done.stdout}{done.stderr}"
 
 
 def test_a_bad_morning_is_asked_about_once_and_makes_the_day_smaller(
@@ -76,9 +76,7 @@ def test_a_bad_morning_is_asked_about_once_and_makes_the_day_smaller(
 ) -> None:
     """The day after a session, before the next: how it was on waking, and then how it is now."""
     plan = world.clinic.plan(3, {ORDER: GRADED.replace("start = 1", "start = 2")})
-    yesterday(empty, "receive", plan, "--code", world.clinic.letter_code, "--side", "left", "--yes")
-    given = ("session", "--only", "press", "--signs", "none", "--pain", "1")
-    yesterday(empty, *given, lines="ready\n2\n1\n\n")
+    yesterday(empty, plan, world.clinic.letter_code, "press")
     window = open_window(empty, size)
     window.at("first")
     window.press("first-later")
