@@ -2,6 +2,8 @@
 
 mod commands;
 mod desk;
+#[cfg(target_os = "linux")]
+mod elsewhere;
 mod files;
 mod tray;
 
@@ -46,8 +48,13 @@ pub fn open(wishes: Wishes) -> ExitCode {
     if !has_screen() {
         return cannot_open(&words, &words.say("window-no-screen", &[]));
     }
+    let instance = instance(&wishes.folder);
+    #[cfg(target_os = "linux")]
+    if elsewhere::is_told(&instance) {
+        return ExitCode::SUCCESS;
+    }
     // The system's window library ends in a panic where there is no screen behind the setting.
-    match std::panic::catch_unwind(AssertUnwindSafe(|| build(wishes))) {
+    match std::panic::catch_unwind(AssertUnwindSafe(|| build(wishes, instance))) {
         Ok(Ok(app)) => {
             app.run(|app, event| {
                 if let RunEvent::Exit = event {
@@ -85,10 +92,14 @@ fn has_screen() -> bool {
     !cfg!(target_os = "linux") || is_set("DISPLAY") || is_set("WAYLAND_DISPLAY")
 }
 
-fn build(wishes: Wishes) -> tauri::Result<App> {
+/// One instance for each data folder, not one for all.
+fn instance(folder: &Path) -> String {
+    format!("org.sendaluna.home.{}", tag(folder))
+}
+
+fn build(wishes: Wishes, instance: String) -> tauri::Result<App> {
     let mut context = tauri::generate_context!();
-    // One instance for each data folder, not one for all.
-    context.config_mut().identifier = format!("org.sendaluna.home.{}", tag(&wishes.folder));
+    context.config_mut().identifier = instance;
     let desk = Arc::new(Desk::new(wishes));
     let handed_over = Arc::clone(&desk);
     let builder = tauri::Builder::default();

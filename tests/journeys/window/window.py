@@ -10,7 +10,7 @@ import signal
 import socket
 import subprocess
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -191,10 +191,10 @@ class Window:
             os.kill(process, signal.SIGKILL)
         self.close()
 
-    def start_again_with(self, file: Path) -> int:
+    def start_again_with(self, file: Path, **env: str) -> int:
         """A second start of the program with a file; gives its exit code."""
         command = [str(PROGRAM), *self.args, str(file)]
-        return subprocess.run(command, env=self.env, check=False, timeout=PATIENCE_S).returncode
+        return subprocess.run(command, env=self.env | env, check=False, timeout=PATIENCE_S).returncode
 
     def x_windows(self) -> list[str]:
         """The ids of the program's windows on the screen, hidden ones too."""
@@ -373,13 +373,24 @@ class Window:
 
 def end_reminders(folder: Path) -> None:
     """Ends the reminder programs of this data folder and of those under it: they outlive their windows, as they should."""
+    reminds = lambda args: Path(args[0]).name == "sendaluna-reminders" and any(  # noqa: E731
+        f"{arg}/".startswith(f"{folder}/") for arg in args
+    )
+    left = lambda: [process for process, args in running() if reminds(args)]  # noqa: E731
+    for process in left():
+        with contextlib.suppress(ProcessLookupError):
+            os.kill(process, signal.SIGTERM)
+    until(lambda: not left(), "the end of the reminder programs", lambda: str(left()))
+
+
+def running() -> Iterator[tuple[int, list[str]]]:
+    """Every process that runs, and its arguments."""
     for process in Path("/proc").iterdir():
-        if not process.name.isdigit():
-            continue
-        with contextlib.suppress(OSError, UnicodeDecodeError):
-            words = (process / "cmdline").read_bytes().decode().split("\0")
-            if Path(words[0]).name == "sendaluna-reminders" and any(f"{word}/".startswith(f"{folder}/") for word in words):
-                os.kill(int(process.name), signal.SIGTERM)
+        if process.name.isdigit():
+            with contextlib.suppress(OSError, UnicodeDecodeError):
+                args = (process / "cmdline").read_bytes().decode().split("\0")
+                if args != [""]:
+                    yield int(process.name), args
 
 
 def wait_for_port(port: int) -> None:
