@@ -1,11 +1,10 @@
 //! The folder that the reminders and the record's program share: `reminders` in the data folder.
 
 use std::fs::{File, OpenOptions, TryLockError};
-use std::io::{self, Read, Seek, SeekFrom, Write};
+use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 
 use sendaluna_core::calendar::front::{FILE, FOLDER, Front, MOST_BYTES};
-use sendaluna_core::calendar::outbox::{self, Head, Line, line_of};
 
 const MEMORY: &str = "memory.json";
 const LOCK: &str = "reminders.lock";
@@ -74,66 +73,11 @@ impl Folder {
         file.persist(self.0.join(MEMORY)).map_err(|error| error.error)?;
         Ok(())
     }
-
-    /// Writes an answer at the end of the outbox, and sees it to the disk.
-    pub fn append(&self, line: &Line) -> io::Result<()> {
-        // Not while the outbox is being drained.
-        let lock =
-            OpenOptions::new().write(true).create(true).truncate(false).open(self.0.join(outbox::LOCK))?;
-        lock.lock()?;
-        let mut outbox =
-            OpenOptions::new().read(true).append(true).create(true).open(self.0.join(outbox::FILE))?;
-        let mut bytes = Vec::new();
-        if outbox.metadata()?.len() == 0 {
-            bytes = line_of(&Head { outbox: draw() });
-        } else if !ends_well(&mut outbox)? {
-            bytes.push(b'\n');
-        }
-        bytes.extend(line_of(line));
-        outbox.write_all(&bytes)?;
-        outbox.sync_all()
-    }
-}
-
-fn ends_well(outbox: &mut File) -> io::Result<bool> {
-    let mut last = [0];
-    outbox.seek(SeekFrom::End(-1))?;
-    outbox.read_exact(&mut last)?;
-    Ok(last == *b"\n")
-}
-
-fn draw() -> String {
-    let mut bytes = [0u8; 16];
-    // Without randomness, the moment keeps files apart.
-    if getrandom::fill(&mut bytes).is_err() {
-        return chrono::Utc::now().to_rfc3339();
-    }
-    format!("{:032x}", u128::from_be_bytes(bytes))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use sendaluna_core::calendar::outbox::{ReminderAnswer, waiting};
-
-    fn line() -> Line {
-        let at: chrono::DateTime<chrono::Utc> = "2026-03-04T09:00:00Z".parse().expect("a moment");
-        Line { at, day: at.date_naive(), time: at.time(), answer: ReminderAnswer::Later }
-    }
-
-    #[test]
-    fn a_torn_line_is_ended_before_the_next() {
-        let data = tempfile::tempdir().expect("a folder");
-        let folder = Folder::of(data.path()).expect("made");
-        folder.append(&line()).expect("written");
-        let path = folder.path().join(outbox::FILE);
-        let mut torn = std::fs::read(&path).expect("read");
-        torn.extend_from_slice(b"{\"at\":\"20");
-        std::fs::write(&path, &torn).expect("torn");
-        folder.append(&line()).expect("written");
-        let waiting = waiting(&std::fs::read(&path).expect("read"), None).expect("a file");
-        assert_eq!(waiting.lines, [line(), line()]);
-    }
 
     #[test]
     fn one_reminds_from_a_folder() {

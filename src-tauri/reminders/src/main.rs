@@ -2,6 +2,7 @@
 //! writes down what was pressed. It opens no database and no internet socket, and has no window.
 #![cfg_attr(not(debug_assertions), windows_subsystem = "windows")]
 
+mod answers;
 mod folder;
 mod keeper;
 mod memory;
@@ -22,6 +23,7 @@ use sendaluna_core::calendar::front::{FILE, Front, FrontWords};
 use sendaluna_core::calendar::outbox::ReminderAnswer;
 use sendaluna_zones::IanaZone;
 
+use crate::answers::Answers;
 use crate::folder::{Folder, NoFront};
 use crate::keeper::{Do, Happened, Keeper, Tone};
 use crate::memory::Memory;
@@ -91,7 +93,8 @@ fn remind(data: PathBuf) -> Result<(), Box<dyn std::error::Error>> {
         let _ = told.send(Signal::Notice(number, outcome));
     }));
     send.send(Signal::Folder)?;
-    Reminding::new(data, folder, waker, desktop).run(&signals)
+    Reminding { data, answers: Answers::new(folder.path()), folder, waker, desktop, words: None }
+        .run(&signals)
 }
 
 /// Tells whenever the front is another one.
@@ -115,6 +118,7 @@ fn watch(folder: &Folder, send: Sender<Signal>) -> notify::Result<RecommendedWat
 struct Reminding {
     data: PathBuf,
     folder: Folder,
+    answers: Answers,
     waker: Waker,
     desktop: Desktop,
     /// What notices say, from the front that was last read.
@@ -122,14 +126,9 @@ struct Reminding {
 }
 
 impl Reminding {
-    fn new(data: PathBuf, folder: Folder, waker: Waker, desktop: Desktop) -> Self {
-        Self { data, folder, waker, desktop, words: None }
-    }
-
-    fn run(&mut self, signals: &Receiver<Signal>) -> Result<(), Box<dyn std::error::Error>> {
-        let zone = IanaZone::of_device();
+    fn run(mut self, signals: &Receiver<Signal>) -> Result<(), Box<dyn std::error::Error>> {
         let memory = self.folder.memory().unwrap_or_default();
-        let mut keeper = Keeper::new(&zone, Memory::read(&memory, Utc::now()));
+        let mut keeper = Keeper::new(Memory::read(&memory, Utc::now()));
         while let Ok(signal) = signals.recv() {
             // Who takes the folder away wants no reminders any more.
             if !self.folder.path().exists() {
@@ -150,11 +149,14 @@ impl Reminding {
                 Signal::Notice(number, Outcome::PutAway) => Happened::PutAway(number),
                 Signal::Notice(number, Outcome::Lost) => Happened::Lost(number),
             };
-            let to_do = keeper.on(happened, Utc::now());
+            self.answers.write_waiting();
+            // This program runs for weeks: the device may be in another zone by now.
+            let zone = IanaZone::of_device();
+            let to_do = keeper.on(happened, Utc::now(), &zone);
             self.carry_out(to_do);
-            self.waker.set(keeper.wake_at(Utc::now()))?;
+            self.waker.set(keeper.wake_at(Utc::now(), &zone))?;
         }
-        self.desktop.withdraw();
+        self.desktop.end();
         Ok(())
     }
 
@@ -169,7 +171,7 @@ impl Reminding {
             match what {
                 // What cannot be written is still kept until this program ends.
                 Do::Remember(memory) => drop(self.folder.remember(&memory.to_bytes())),
-                Do::Write(line) => drop(self.folder.append(&line)),
+                Do::Write(line) => self.answers.write(line),
                 Do::Show(number, tone) => {
                     if let Some(notice) = self.notice(number, tone) {
                         self.desktop.show(&notice);

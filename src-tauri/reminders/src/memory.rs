@@ -1,6 +1,6 @@
 //! What is kept in mind from one start to the next.
 
-use chrono::{DateTime, NaiveDate, NaiveTime, Utc};
+use chrono::{DateTime, Datelike, NaiveDate, NaiveTime, Utc};
 use serde::{Deserialize, Serialize};
 
 /// Kept in `memory.json`, beside the front.
@@ -41,9 +41,18 @@ impl Memory {
         Self { seen_until: now, shown: None, put_off: None, not_today: None, heard_on: None }
     }
 
-    /// Reads it; what cannot be read is as on a first start.
+    /// Reads it; what cannot be read, or cannot be meant, is as on a first start.
     pub fn read(bytes: &[u8], now: DateTime<Utc>) -> Self {
-        serde_json::from_slice(bytes).unwrap_or_else(|_| Self::from_now(now))
+        let read: Option<Self> = serde_json::from_slice(bytes).ok();
+        read.filter(Self::is_of_our_time).unwrap_or_else(|| Self::from_now(now))
+    }
+
+    /// Whether a day, a month or a zone more or less is still a date.
+    fn is_of_our_time(&self) -> bool {
+        let spans = || self.shown.iter().chain(&self.put_off);
+        let moments = spans().map(|span| span.until.date_naive()).chain([self.seen_until.date_naive()]);
+        let days = spans().map(|span| span.day).chain(self.not_today).chain(self.heard_on);
+        moments.chain(days).all(|day| (1970..=9999).contains(&day.year()))
     }
 
     /// Its bytes.

@@ -1,6 +1,8 @@
 //! Showing a notice, and hearing what is pressed on it.
 
 use std::sync::Arc;
+use std::sync::mpsc;
+use std::time::Duration;
 
 use async_channel::{Receiver, Sender, bounded};
 #[cfg(all(unix, not(target_os = "macos")))]
@@ -9,6 +11,9 @@ use futures_lite::future;
 use notify_rust::Hint;
 use notify_rust::{Notification, NotificationHandle, NotificationResponse, Timeout};
 use sendaluna_core::calendar::outbox::ReminderAnswer;
+
+/// How long taking a notice back may take before this program ends.
+const TAKEN_BACK_WITHIN: Duration = Duration::from_secs(1);
 
 /// A notice.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -56,8 +61,10 @@ pub struct Desktop {
 struct Shown {
     /// As the desktop knows it.
     id: u32,
-    /// Takes it back.
+    /// Takes it back; closed once nobody waits for it any more.
     back: Sender<()>,
+    /// Has no sender once nobody waits for it any more.
+    done: mpsc::Receiver<()>,
 }
 
 impl Desktop {
@@ -65,20 +72,36 @@ impl Desktop {
     pub fn new(tell: Tell) -> Self {
         Self { tell, shown: None }
     }
+
+    /// Takes the notice back, and waits until that is done.
+    pub fn end(mut self) {
+        if let Some(shown) = self.shown.take() {
+            let _ = shown.back.try_send(());
+            let _ = shown.done.recv_timeout(TAKEN_BACK_WITHIN);
+        }
+    }
 }
 
 impl Notifier for Desktop {
     fn show(&mut self, notice: &Notice) {
-        let before = self.shown.take();
+        // The number of a notice that is gone may be another's by now.
+        let before = self.shown.take().filter(|shown| !shown.back.is_closed());
         match notification(notice, before.as_ref().map(|shown| shown.id)).show() {
             Ok(handle) => {
                 let (back, take_back) = bounded(1);
-                self.shown = Some(Shown { id: handle.id(), back });
+                let (waits, done) = mpsc::channel();
+                self.shown = Some(Shown { id: handle.id(), back, done });
                 let (number, tell) = (notice.number, Arc::clone(&self.tell));
                 #[cfg(all(unix, not(target_os = "macos")))]
-                let waiting = move || wait(&handle, &take_back, |outcome| tell(number, outcome));
+                let waiting = move || {
+                    wait(&handle, &take_back, |outcome| tell(number, outcome));
+                    drop(waits);
+                };
                 #[cfg(not(all(unix, not(target_os = "macos"))))]
-                let waiting = move || wait(handle, &take_back, |outcome| tell(number, outcome));
+                let waiting = move || {
+                    wait(handle, &take_back, |outcome| tell(number, outcome));
+                    drop(waits);
+                };
                 let thread = std::thread::Builder::new().name("notice".into()).stack_size(256 * 1024);
                 if thread.spawn(waiting).is_err() {
                     (self.tell)(notice.number, Outcome::Lost);

@@ -13,7 +13,7 @@ import pytest
 from conftest import Open
 from desktop import (
     Desktop,
-    children_with,
+    processes_with,
     end,
     folder_of,
     front_of,
@@ -56,8 +56,8 @@ def test_a_reminder_is_shown_put_off_and_written_down(desktop: Desktop, reminded
     memory = json.loads((folder_of(reminded) / "memory.json").read_text(encoding="utf-8"))
     assert memory["put_off"]["until"] > utc(now())
     # The record takes it in once, and the outbox is gone.
-    events = len(reminded.ask("reminders", "on") and outbox_of(reminded))
-    assert events == 0
+    reminded.ask("reminders", "on")
+    assert not outbox_of(reminded)
     assert end(program) == 0, "it ends when it is asked to"
 
 
@@ -72,6 +72,15 @@ def test_the_next_takes_the_place_of_the_last_and_goes_when_it_is_done(
     assert desktop.displayed() == 1
     put_front(reminded, front_of(reminded) | {"answered_until": utc(in_s(1))})
     desktop.until_displayed(0)
+
+
+def test_it_takes_its_notice_along(desktop: Desktop, reminded: Home) -> None:
+    """Once it has ended, nothing is to be seen that nobody would hear a press on."""
+    desktop.start_server()
+    program = desktop.remind_in(reminded, 1)
+    desktop.until_shown(1)
+    assert end(program) == 0
+    assert desktop.displayed() == 0
 
 
 def test_not_today_is_asked_about_once(desktop: Desktop, reminded: Home, open_window: Open) -> None:
@@ -111,7 +120,7 @@ def test_start_opens_a_window_where_there_is_none(desktop: Desktop, reminded: Ho
     desktop.until_shown(1)
     desktop.press(say("reminder-start"))
     words = f"--data {reminded.folder} --begin"
-    until(lambda: list(children_with(words)), "a program", lambda: "none")
+    until(lambda: list(processes_with(words)), "a program", lambda: "none")
     found = lambda: subprocess.run(  # noqa: E731
         ["xdotool", "search", "--onlyvisible", "--name", "^Sendaluna$"],
         env=desktop.env,
@@ -119,9 +128,9 @@ def test_start_opens_a_window_where_there_is_none(desktop: Desktop, reminded: Ho
         check=False,
     ).stdout.split()
     until(found, "a window", lambda: "none")
-    for process in children_with(words):
+    for process in processes_with(words):
         os.kill(process, signal.SIGTERM)
-    until(lambda: not list(children_with(words)), "the end of the program", lambda: "still there")
+    until(lambda: not list(processes_with(words)), "the end of the program", lambda: "still there")
 
 
 def test_no_server_at_first_and_one_later(desktop: Desktop, reminded: Home) -> None:
