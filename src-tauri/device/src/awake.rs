@@ -5,9 +5,9 @@
 //! gone holds nothing: a crash lets go by itself.
 
 use std::sync::mpsc::{Receiver, Sender, channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 
-use crate::{App, Have};
+use crate::{App, Have, locked};
 
 #[cfg(target_os = "linux")]
 mod desktop;
@@ -67,7 +67,7 @@ impl Awake {
     /// Keeps it on, or lets it be. Comes back at once.
     pub fn keep(&self, on: bool) {
         if on {
-            let mut state = self.state.lock().unwrap_or_else(PoisonError::into_inner);
+            let mut state = locked(&self.state);
             if *state != Have::Yes {
                 *state = Have::NotYet;
             }
@@ -77,7 +77,7 @@ impl Awake {
 
     /// Whether it stays on, as far as it is known.
     pub fn state(&self) -> Have<NoAwake> {
-        *self.state.lock().unwrap_or_else(PoisonError::into_inner)
+        *locked(&self.state)
     }
 }
 
@@ -87,19 +87,12 @@ fn run(asker: &Asker, orders: &Receiver<bool>, state: &Mutex<Have<NoAwake>>) {
     while let Ok(first) = orders.recv() {
         // Only the last of several counts.
         let on = orders.try_iter().last().unwrap_or(first);
-        if !on {
-            held = None;
-        } else if held.is_none() {
-            held = Some(asker.ask()).transpose().unwrap_or_else(|reason| {
-                *state.lock().unwrap_or_else(PoisonError::into_inner) = Have::No(reason);
-                None
-            });
-        }
-        let mut state = state.lock().unwrap_or_else(PoisonError::into_inner);
-        match (on, held.is_some()) {
-            (_, true) => *state = Have::Yes,
-            (false, _) => *state = Have::No(NoAwake::Off),
-            (true, false) => {}
-        }
+        let granted = match held.take() {
+            _ if !on => Err(NoAwake::Off),
+            Some(held) => Ok(held),
+            None => asker.ask(),
+        };
+        *locked(state) = granted.as_ref().map_or_else(|reason| Have::No(*reason), |_| Have::Yes);
+        held = granted.ok();
     }
 }

@@ -17,6 +17,8 @@ pub mod speech;
 pub mod tone;
 pub mod voice;
 
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
 pub use awake::Awake;
 pub use keys::{Key, Keys, WindowHandle};
 pub use queue::Heard;
@@ -24,6 +26,11 @@ pub use sound::NoSound;
 pub use speech::NoSpeech;
 pub use tone::Tone;
 pub use voice::{State, Voice, Wish};
+
+/// What is behind a lock. Whoever panicked holding it left it as it was: here nothing is half done.
+pub(crate) fn locked<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
+}
 
 /// What a program is called.
 #[derive(Debug, Clone, PartialEq, Eq)]

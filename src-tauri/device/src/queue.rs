@@ -86,7 +86,6 @@ struct Line {
 struct Saying {
     ticket: Ticket,
     urgent: bool,
-    has_begun: bool,
     /// When it is cut off if nothing is heard of it.
     over_by: Instant,
     lasts: Duration,
@@ -104,7 +103,7 @@ pub struct Queue {
 impl Queue {
     /// Takes something in.
     pub fn offer(&mut self, heard: Heard, now: Instant) -> Vec<Act> {
-        if self.coming.len() < MOST_COMING {
+        if heard.due <= now || self.coming.len() < MOST_COMING {
             self.coming.push(heard);
         }
         self.at(now)
@@ -126,7 +125,6 @@ impl Queue {
     /// An utterance can be heard.
     pub fn began(&mut self, ticket: Ticket, now: Instant) {
         if let Some(saying) = self.saying.as_mut().filter(|saying| saying.ticket == ticket) {
-            saying.has_begun = true;
             saying.over_by = now + saying.lasts;
         }
     }
@@ -209,7 +207,7 @@ impl Queue {
         let ticket = Ticket(self.tickets);
         let characters = u32::try_from(text.chars().count()).unwrap_or(u32::MAX);
         let lasts = LASTS + LASTS_PER_CHARACTER.saturating_mul(characters);
-        self.saying = Some(Saying { ticket, urgent, has_begun: false, over_by: until + GRACE, lasts });
+        self.saying = Some(Saying { ticket, urgent, over_by: until + GRACE, lasts });
         acts.push(Act::Begin { ticket, text, until });
     }
 }

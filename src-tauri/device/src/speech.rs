@@ -19,7 +19,6 @@ mod voices;
 pub use dispatcher::{Address, Dispatcher};
 #[cfg(not(target_os = "linux"))]
 pub use system::System;
-pub use voices::Installed;
 
 /// Why nothing is spoken.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

@@ -2,13 +2,13 @@
 //! own speak and sound, after the policy of [`crate::queue`].
 
 use std::sync::mpsc::{Sender, channel, sync_channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
 
 use crate::queue::Heard;
 use crate::sound::{NoSound, Outputs, Speakers};
 use crate::speech::{Engine, Manner, NoSpeech, Percent};
-use crate::{App, Have};
+use crate::{App, Have, locked};
 
 mod player;
 mod run;
@@ -109,7 +109,7 @@ impl Voice {
     /// From now on as wished.
     pub fn wish(&self, wish: Wish) {
         {
-            let mut state = self.state.lock().unwrap_or_else(PoisonError::into_inner);
+            let mut state = locked(&self.state);
             state.speech = Have::NotYet;
             state.tones = Have::NotYet;
         }
@@ -118,7 +118,7 @@ impl Voice {
 
     /// What is to be had, as far as it is known.
     pub fn state(&self) -> State {
-        *self.state.lock().unwrap_or_else(PoisonError::into_inner)
+        *locked(&self.state)
     }
 
     /// What is to be had, as soon as it is known: for a page of settings, not for whoever paces.

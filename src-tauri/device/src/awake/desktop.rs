@@ -53,38 +53,38 @@ impl Asker {
 
     fn saver(&self, connection: &Connection) -> zbus::Result<u32> {
         let asks = (self.app.name.as_str(), self.app.why_awake.as_str());
-        inhibit(connection, SAVER, &asks)
+        call(connection, SAVER, "Inhibit", &asks)
     }
 
     fn portal(&self, connection: &Connection) -> zbus::Result<OwnedObjectPath> {
         let options = HashMap::from([("reason", Value::from(self.app.why_awake.as_str()))]);
         let asks = ("", IDLE, options);
-        inhibit(connection, PORTAL, &asks)
+        call(connection, PORTAL, "Inhibit", &asks)
     }
 }
 
 /// A service that would have to be started first has no screen to keep on.
-fn inhibit<A, R>(connection: &Connection, (name, path, interface): Who, asks: &A) -> zbus::Result<R>
+fn call<A, R>(
+    connection: &Connection,
+    (name, path, interface): (&str, &str, &str),
+    method: &str,
+    asks: &A,
+) -> zbus::Result<R>
 where
     A: serde::Serialize + DynamicType,
     R: for<'d> DynamicDeserialize<'d>,
 {
     let proxy = Proxy::new(connection, name, path, interface)?;
-    let answer = proxy.call_with_flags("Inhibit", MethodFlags::NoAutoStart.into(), asks)?;
+    let answer = proxy.call_with_flags(method, MethodFlags::NoAutoStart.into(), asks)?;
     answer.ok_or(zbus::Error::InvalidReply)
 }
 
 impl Drop for Held {
     /// Tells so as well: a desktop that has missed it sees the connection go right after.
     fn drop(&mut self) {
-        let _ = match &self.by {
-            By::Saver(cookie) => {
-                let (name, path, interface) = SAVER;
-                self.connection.call_method(Some(name), path, Some(interface), "UnInhibit", cookie)
-            }
-            By::Portal(handle) => {
-                self.connection.call_method(Some(PORTAL.0), handle, Some(REQUEST), "Close", &())
-            }
+        let _: zbus::Result<()> = match &self.by {
+            By::Saver(cookie) => call(&self.connection, SAVER, "UnInhibit", cookie),
+            By::Portal(handle) => call(&self.connection, (PORTAL.0, handle.as_str(), REQUEST), "Close", &()),
         };
     }
 }

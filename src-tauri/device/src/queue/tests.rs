@@ -71,6 +71,18 @@ fn heard(text: &str, due: Instant, matters_ms: u64, urgent: bool) -> Heard {
 }
 
 #[test]
+fn what_is_due_is_never_dropped_for_what_is_not() {
+    let start = Instant::now();
+    let mut queue = Queue::default();
+    for n in 1..=MOST_COMING as u64 + 5 {
+        queue.offer(heard("ahead", start + Duration::from_secs(n), COUNT_MS, false), start);
+    }
+    let acts = queue.offer(heard("stop", start, SENTENCE_MS, true), start);
+    assert!(matches!(&acts[..], [Act::Begin { text, .. }] if text == "stop"), "{acts:?}");
+    assert_eq!(queue.coming.len(), MOST_COMING);
+}
+
+#[test]
 fn the_policy_case_by_case() {
     type Case = (&'static str, Vec<(u64, Step)>, Vec<(u64, &'static str)>);
     let cases: Vec<Case> = vec![

@@ -2,13 +2,14 @@
 
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, Sender, channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
 
 use cpal::traits::{DeviceTrait, HostTrait, StreamTrait};
 use cpal::{BufferSize, ErrorKind, FromSample, SampleFormat, SizedSample, StreamConfig, SupportedBufferSize};
 
 use super::{HearsLoss, Mixer, NoSound, Order, Output, Outputs};
+use crate::locked;
 use crate::tone::Tone;
 
 /// A device asks for so much at a time, in ms. Two of these lie between a cue and its sound.
@@ -110,7 +111,7 @@ impl Health {
             ErrorKind::Xrun | ErrorKind::DeviceChanged | ErrorKind::RealtimeDenied => false,
             ErrorKind::DeviceNotAvailable | ErrorKind::HostUnavailable | ErrorKind::StreamInvalidated => true,
             _ => {
-                let mut since = self.ill_since.lock().unwrap_or_else(PoisonError::into_inner);
+                let mut since = locked(&self.ill_since);
                 if !self.is_ill.swap(true, Ordering::AcqRel) {
                     *since = Some(now);
                 }

@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use super::ssip::{Client, MODULE_ANSWERS_WITHIN};
 use super::voices::best_tag;
-use super::{Engine, Happened, Hears, Installed, Manner, NoSpeech, Speech, plain};
+use super::{Engine, Happened, Hears, Manner, NoSpeech, Speech, plain};
 use crate::App;
 use crate::queue::Ticket;
 
@@ -122,7 +122,8 @@ pub(super) struct Session {
 
 struct Module {
     name: String,
-    voices: Option<Vec<Installed>>,
+    /// Language tags of its voices.
+    voices: Option<Vec<String>>,
 }
 
 impl Session {
@@ -132,7 +133,10 @@ impl Session {
         client.ask("SET SELF NOTIFICATION ALL ON")?;
         // Spoken before a reader of the screen goes on, and never cut off by one.
         client.ask("SET SELF PRIORITY MESSAGE")?;
-        let first = client.ask("GET OUTPUT_MODULE").unwrap_or_default();
+        let first = match client.ask("GET OUTPUT_MODULE") {
+            Err(NoSpeech::Refused) => Vec::new(),
+            answered => answered?,
+        };
         let all = client.ask("LIST OUTPUT_MODULES").map_err(|reason| match reason {
             NoSpeech::Refused => NoSpeech::NoModule,
             reason => reason,
@@ -154,7 +158,7 @@ impl Session {
                 Some(voices) => voices,
                 None => module.voices.insert(voices_of(&mut self.client, &module.name)?),
             };
-            if let Some(tag) = best_tag(voices.iter().map(|voice| voice.lang.as_str()), lang) {
+            if let Some(tag) = best_tag(voices.iter().map(String::as_str), lang) {
                 // The module picks a voice for the language as it was asked for, if it can: it knows best.
                 return Ok((module.name.clone(), if lang.contains('-') { tag } else { lang.to_string() }));
             }
@@ -164,7 +168,7 @@ impl Session {
 }
 
 /// What a module speaks; a module that refuses to say has nothing to say.
-fn voices_of(client: &mut Client, module: &str) -> Result<Vec<Installed>, NoSpeech> {
+fn voices_of(client: &mut Client, module: &str) -> Result<Vec<String>, NoSpeech> {
     let asked = client.ask(&format!("SET SELF OUTPUT_MODULE {module}"));
     let listed = asked.and_then(|_| client.ask_within("LIST SYNTHESIS_VOICES", MODULE_ANSWERS_WITHIN));
     match listed {
@@ -174,11 +178,11 @@ fn voices_of(client: &mut Client, module: &str) -> Result<Vec<Installed>, NoSpee
     }
 }
 
-/// A line of the list: name, language and variant. A variant is the same voice disguised.
-fn voice(line: &str) -> Option<Installed> {
-    let mut parts = line.split('\t');
-    let (name, lang, variant) = (parts.next()?, parts.next()?, parts.next().unwrap_or("none"));
-    (variant == "none").then(|| Installed { name: name.to_string(), lang: lang.to_string() })
+/// The language in a line of the list: name, language and variant. A variant is the same voice disguised.
+fn voice(line: &str) -> Option<String> {
+    let mut parts = line.split('\t').skip(1);
+    let (lang, variant) = (parts.next()?, parts.next().unwrap_or("none"));
+    (variant == "none").then(|| lang.to_string())
 }
 
 impl Speech for Session {
@@ -237,7 +241,7 @@ mod tests {
 
     #[test]
     fn disguised_voices_are_passed_over() {
-        assert_eq!(voice("Spanish (Spain)\tes\tnone").map(|v| v.lang).as_deref(), Some("es"));
+        assert_eq!(voice("Spanish (Spain)\tes\tnone").as_deref(), Some("es"));
         assert_eq!(voice("Spanish (Spain)+Adam\tes\tAdam"), None);
         assert_eq!(voice("nonsense"), None);
     }

@@ -8,10 +8,11 @@ use std::collections::HashMap;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::os::unix::net::UnixStream;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
 use super::{Happened, Hears, NoSpeech};
+use crate::locked;
 use crate::queue::Ticket;
 
 /// How long an answer may take.
@@ -78,30 +79,37 @@ impl Client {
     /// Hands over a text of one line.
     pub(super) fn speak(&mut self, ticket: Ticket, line: &str) -> Result<(), NoSpeech> {
         self.ask("SPEAK")?;
-        *self.handed.lock().unwrap_or_else(PoisonError::into_inner) = Some(ticket);
+        *locked(&self.handed) = Some(ticket);
         // A dot at the beginning of a line could end the text.
         let dot = if line.starts_with('.') { " " } else { "" };
         self.ask(&format!("{dot}{line}\r\n.")).map(|_| ())
     }
 
     fn send(&mut self, command: &str) -> Result<(), NoSpeech> {
-        // Left over from a command whose answer came too late.
-        while self.answers.try_recv().is_ok() {}
         self.stream.write_all(format!("{command}\r\n").as_bytes()).map_err(|_| NoSpeech::Lost)
     }
 
     fn answer(&mut self, within: Duration) -> Result<Answer, NoSpeech> {
         self.answers.recv_timeout(within).map_err(|error| match error {
-            RecvTimeoutError::Timeout => NoSpeech::Unanswered,
+            RecvTimeoutError::Timeout => {
+                // An answer that comes later would be taken for the next command's.
+                self.shut();
+                NoSpeech::Unanswered
+            }
             RecvTimeoutError::Disconnected => NoSpeech::Lost,
         })
+    }
+
+    /// Ends the talk, and wakes the reader, which would hold the other end open otherwise.
+    fn shut(&self) {
+        // It may be shut already.
+        let _ = self.stream.shutdown(std::net::Shutdown::Both);
     }
 }
 
 impl Drop for Client {
     fn drop(&mut self) {
-        // Wakes the reader, which would hold the other end open otherwise. It may be shut already.
-        let _ = self.stream.shutdown(std::net::Shutdown::Both);
+        self.shut();
     }
 }
 
@@ -157,7 +165,7 @@ impl Reader {
 
     /// A text has got its number; before anything can have happened to it.
     fn queued(&mut self, answer: &Answer) {
-        let handed = self.handed.lock().unwrap_or_else(PoisonError::into_inner).take();
+        let handed = locked(&self.handed).take();
         let number = answer.lines.first().and_then(|line| line.parse().ok());
         if let (Some(ticket), Some(number)) = (handed, number) {
             self.tickets.insert(number, ticket);

@@ -2,12 +2,13 @@
 
 use std::collections::VecDeque;
 use std::sync::mpsc::{Receiver, Sender, channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 
 use tts::{Features, Tts, UtteranceId};
 
 use super::voices::best_tag;
 use super::{Engine, Happened, Hears, Manner, NoSpeech, Percent, Speech, plain};
+use crate::locked;
 use crate::queue::Ticket;
 
 /// The way to the system's voices.
@@ -57,7 +58,7 @@ fn listen(tts: &Tts, to: &Sender<Told>) -> Result<(), tts::Error> {
 fn pass_on(told: &Receiver<Told>, under_way: &UnderWay, hears: &Hears) {
     for told in told {
         // Held by whoever hands over an utterance, until it stands in its place.
-        let mut known = under_way.lock().unwrap_or_else(PoisonError::into_inner);
+        let mut known = locked(under_way);
         let happened = match told {
             Told::Begins => known.back().copied().map(Happened::Began),
             Told::Ends => known.pop_front().map(Happened::Over),
@@ -96,7 +97,7 @@ impl Speech for Talking {
 
     fn say(&mut self, ticket: Ticket, text: &str) -> Result<(), NoSpeech> {
         let line = plain(text);
-        let mut under_way = self.under_way.lock().unwrap_or_else(PoisonError::into_inner);
+        let mut under_way = locked(&self.under_way);
         let spoken = if line.is_empty() { Ok(None) } else { self.tts.speak(line, true) };
         match spoken.map_err(|_| NoSpeech::Refused)? {
             Some(_) => under_way.push_back(ticket),

@@ -1,14 +1,5 @@
 //! Which voices speak a language.
 
-/// A voice that is installed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Installed {
-    /// Its name, as its engine gives it.
-    pub name: String,
-    /// Its language, as a BCP 47 tag.
-    pub lang: String,
-}
-
 /// The tag of the voice that fits a language best: the same tag, else the same language without a region,
 /// else the same language of any region. `None` if nobody speaks it.
 pub(super) fn best_tag<'a>(voices: impl Iterator<Item = &'a str> + Clone, lang: &str) -> Option<String> {

@@ -53,10 +53,11 @@ impl Player {
                         output.hush();
                     }
                 }
-                Order::Lost(of, reason) if of == self.tries => {
+                Order::Lost(of, reason) if of == self.tries && self.output.is_some() => {
                     self.output = None;
                     self.tell_state(Have::No(reason));
                 }
+                // Let go of already, for a reason that was told.
                 Order::Lost(..) => {}
             }
         }

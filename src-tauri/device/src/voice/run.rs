@@ -1,14 +1,14 @@
 //! The thread that keeps to the policy. It neither speaks nor sounds itself, so that it is never late.
 
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, SyncSender};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
 
 use super::{State, Wish, player, talker};
-use crate::Have;
 use crate::queue::{Act, Heard, Queue};
 use crate::sound::NoSound;
 use crate::speech::{Happened, NoSpeech};
+use crate::{Have, locked};
 
 /// So long after it was handed over a tone has sounded through: what lies in a device's buffers.
 const BUFFERED: Duration = Duration::from_millis(120);
@@ -157,7 +157,7 @@ impl Run {
     }
 
     fn state(&self) -> std::sync::MutexGuard<'_, State> {
-        self.state.lock().unwrap_or_else(PoisonError::into_inner)
+        locked(&self.state)
     }
 
     /// Both threads live as long as this one.

@@ -56,7 +56,8 @@ impl Talker {
                     let hushed = self.speech.as_mut().map_or(Ok(()), |speech| speech.hush());
                     self.unless_lost(hushed);
                 }
-                Order::Lost(of, reason) if of == self.tries => self.lose(reason),
+                Order::Lost(of, reason) if of == self.tries && self.speech.is_some() => self.lose(reason),
+                // Let go of already, for a reason that was told.
                 Order::Lost(..) => {}
             }
         }

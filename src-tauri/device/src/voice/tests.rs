@@ -45,12 +45,19 @@ impl Engine for FakeEngine {
         if let Some(reason) = self.fails {
             return Err(reason);
         }
-        let _ = self.hears.send(hears);
-        Ok(Box::new(FakeSpeech(self.did.clone())))
+        let _ = self.hears.send(Arc::clone(&hears));
+        Ok(Box::new(FakeSpeech(self.did.clone(), hears)))
     }
 }
 
-struct FakeSpeech(Sender<Did>);
+struct FakeSpeech(Sender<Did>, Hears);
+
+/// As the service does: whoever lets go of a talk hears of its end.
+impl Drop for FakeSpeech {
+    fn drop(&mut self) {
+        (self.1)(Happened::Lost(NoSpeech::Lost));
+    }
+}
 
 impl Speech for FakeSpeech {
     fn manner(&mut self, manner: &Manner) -> Result<(), NoSpeech> {
@@ -193,8 +200,12 @@ fn the_state_says_why() {
     assert_eq!(state.speech, Have::No(NoSpeech::NoService));
     assert_eq!(state.tones, Have::No(NoSound::NoDevice));
 
-    let unspoken = open(&Wish::new("xx"), None, None).0.settled(PATIENCE);
-    assert_eq!(unspoken.speech, Have::No(NoSpeech::NoVoice));
+    let (unspoken, _backstage) = open(&Wish::new("xx"), None, None);
+    assert_eq!(unspoken.settled(PATIENCE).speech, Have::No(NoSpeech::NoVoice));
+    // That the talk has ended, because nobody speaks the language, is no reason of its own.
+    unspoken.say(text("unheard", SENTENCE));
+    assert!(unspoken.quiet(PATIENCE));
+    assert_eq!(unspoken.state().speech, Have::No(NoSpeech::NoVoice));
 
     let silent = Wish { speech: false, tones: false, ..Wish::new("en") };
     let (voice, backstage) = open(&silent, None, None);
