@@ -99,9 +99,11 @@ def reminded(tour: "Tour") -> None:
         tour.take(window, "settings-voice", near="main li:nth-child(5)", whole=True)
         window.press_at("main li:nth-child(4) button")
         window.at("reminders")
+        if window.offers("remind-switch-off"):
+            window.press("remind-switch-off")
+        window.until(lambda: window.offers("remind-switch-on"), "reminders that are off")
         tour.take(window, "reminders", whole=True)
-        if window.offers("remind-switch-on"):
-            window.press("remind-switch-on")
+        window.press("remind-switch-on")
         window.until(lambda: window.offers("remind-switch-off"), "reminders that are on")
         tour.take(window, "reminders-on", whole=True)
         for number, page in ((1, "times"), (2, "days"), (3, "quiet"), (5, "shows")):

@@ -123,11 +123,44 @@ const sheets = (() => {
         return close;
     }
 
+    /** What lies over a point of a target, given as shares of its sides, however it is scrolled. */
+    function over(target, x, y) {
+        let there = null;
+        // What sticks to an edge leaves the upper part free, of the window or of what scrolls in it.
+        for (const [block, goal] of [['center', 0.5], ['start', 0.25]]) {
+            target.scrollIntoView({ block, behavior: 'instant' });
+            const box = target.getBoundingClientRect();
+            const down = box.top + y * box.height;
+            scrollBy({ top: down - goal * innerHeight, behavior: 'instant' });
+            const { left, top, width, height } = target.getBoundingClientRect();
+            there = document.elementFromPoint(left + x * width, top + y * height);
+            if (!there || target.contains(there)) return null;
+        }
+        return there;
+    }
+
+    function coveredTargets() {
+        const all = [...document.querySelectorAll('*')];
+        const before = all.map((element) => element.scrollTop);
+        const shares = [0.2, 0.5, 0.8];
+        const points = shares.flatMap((x) => shares.map((y) => [x, y]));
+        const covered = targets().flatMap((target) => {
+            const what = points.map(([x, y]) => over(target, x, y)).find((there) => there !== null);
+            if (!what) return [];
+            const said = short(target.innerText || target.ariaLabel || '');
+            return [`${what.tagName.toLowerCase()} “${short(what.textContent ?? '')}” lies over “${said}”`];
+        });
+        all.forEach((element, n) => {
+            if (element.scrollTop !== before[n]) element.scrollTop = before[n];
+        });
+        return covered;
+    }
+
     return {
         /** Everything that is wrong with what is shown now. */
         wrong(seeksMain) {
             const main = seeksMain ? mainAction() : [];
-            const aim = [...smallTargets(), ...closeTargets()];
+            const aim = [...smallTargets(), ...closeTargets(), ...coveredTargets()];
             return [...new Set([...sideways(), ...smallText(), ...cutText(), ...main, ...aim])];
         },
 

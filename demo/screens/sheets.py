@@ -39,8 +39,8 @@ def pass_through(look: Look, sizes: list[str], folder: Path, only: set[str]) -> 
     """Goes through every page in one look; gives what is wrong."""
     began = time.monotonic()
     camera = Camera(look, sizes, folder, only)
-    # Short, for the sockets in it. The reminder program may write its last line while it is removed.
-    with tempfile.TemporaryDirectory(prefix="sheets-", ignore_cleanup_errors=True) as place:
+    # Short, for the sockets in it.
+    with tempfile.TemporaryDirectory(prefix="sheets-") as place:
         tour = Tour(camera, PLANS, Path(place))
         tour.go()
     print(f"{look.name('+'.join(sizes))}: {len(camera.taken)} pages in {time.monotonic() - began:.0f} s", flush=True)

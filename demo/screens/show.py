@@ -8,7 +8,7 @@ import tempfile
 from pathlib import Path
 
 import picture
-from driver import PHONE, Home, Plan, Window, opened
+from driver import PHONE, Home, Plan, Window, end_reminders, opened
 from steps import answer_pain, answer_signs, asks_ready, ready, skip_after, tally, type_code
 
 # In the hip's plan: one that waits for the surgeon, and a short one that is due.
@@ -103,7 +103,10 @@ def main() -> None:
         except BaseException:
             window.kill()
             raise
-        window.close()
+        else:
+            window.close()
+        finally:
+            end_reminders(data)
 
 
 if __name__ == "__main__":

@@ -109,10 +109,11 @@ class Tour:
             name = f"failed-{self.homes}-{self.camera.look.name('at')}.png"
             picture.take(self.camera.folder / name, *SIZES["desktop"])
             made.kill()
-            end_reminders(data.folder)
             raise
-        made.close()
-        end_reminders(data.folder)
+        else:
+            made.close()
+        finally:
+            end_reminders(data.folder)
 
     @contextlib.contextmanager
     def patient(self, name: str) -> Iterator[Window]:

@@ -58,13 +58,13 @@ fn bare() -> Vec<u64> {
     late_ms
 }
 
-/// Notes when something was handed over to be heard.
+/// Notes when something was first handed over to be heard since it was last asked; 0 is never.
 struct Notes(Arc<AtomicU64>, Arc<DeviceClock>);
 
 impl Hears for Notes {
     fn hear(&mut self, heard: Vec<Heard>) {
         if !heard.is_empty() {
-            self.0.store(self.1.now().mono_ms, Ordering::Release);
+            let _ = self.0.compare_exchange(0, self.1.now().mono_ms, Ordering::AcqRel, Ordering::Acquire);
         }
     }
     fn goes(&mut self, _: bool) {}
@@ -116,18 +116,23 @@ fn measure() -> (Vec<u64>, u64) {
     let (told, tell) = channel();
     let began = Instant::now();
     let reader = Arc::clone(&clock);
-    let sink = move |said: Told, due: Option<u64>| {
-        let _ = told.send((said, due, reader.now().mono_ms));
-    };
     let heard_at = Arc::new(AtomicU64::new(0));
+    let heard = Arc::clone(&heard_at);
+    // On the thread that has just handed over what is heard: each stage has its own.
+    let sink = move |said: Told, due: Option<u64>| {
+        let left_ms = match heard.swap(0, Ordering::AcqRel) {
+            0 => reader.now().mono_ms,
+            heard_ms => heard_ms,
+        };
+        let _ = told.send((said, due, left_ms));
+    };
     let notes = Notes(Arc::clone(&heard_at), Arc::clone(&clock));
     let leader = Leader::start(lead, Arc::clone(&clock), Box::new(sink), |_| notes);
     let (mut late_ms, mut drift_ms, mut last_due) = (Vec::new(), 0, None::<u64>);
     while let Ok((said, due, left_ms)) = tell.recv() {
         if let Told::Stage { stage } = &said {
             if let Some(due_ms) = due {
-                let heard = heard_at.swap(0, Ordering::AcqRel);
-                late_ms.push(if heard == 0 { left_ms } else { heard }.saturating_sub(due_ms));
+                late_ms.push(left_ms.saturating_sub(due_ms));
                 // Every deadline of this dose lies whole seconds from the one before.
                 if stage.stage == StageName::Running {
                     let off = last_due.map_or(0, |last| due_ms.saturating_sub(last) % 1_000);

@@ -108,7 +108,8 @@ def check_today(tally: Tally, name: str, lang: str, folder: Path) -> None:
     printed = text(page_of_day)
     day = run("sendaluna", "due", "--json", *patient).json
     contacts = day["contacts"]
-    said = [day["date_said"][1:], *(contacts[one] for one in ("phone", "out_of_hours_phone", "emergency_phone"))]
+    numbers = [contacts[one] for one in ("phone", "out_of_hours_phone", "emergency_phone")]
+    said = [day["date_said"][1:], *numbers]
     # What a stage has, but not on this day, stays off the page.
     due = [item for item in day["due"] if item["times"] > 0 or item["can_start"]]
     said += [item["name"] for item in [*due, *day["not_yet"]]]
@@ -116,8 +117,8 @@ def check_today(tally: Tally, name: str, lang: str, folder: Path) -> None:
     if lang != "ar":
         said += [item["side"] for item in due]
     else:
-        # Right to left, poppler gives words in the order in which they stand: figures and names are enough.
-        said = said[1:4]
+        # Right to left, poppler gives words in the order in which they stand: figures are enough.
+        said = numbers
     for one in said:
         tally.check(f"{name} today-{lang}: on the page", squeezed(one) in printed, one)
 

@@ -51,7 +51,7 @@ def main() -> None:
         try:
             zone = zoneinfo.ZoneInfo(ours["zone"])
         except zoneinfo.ZoneInfoNotFoundError:
-            tally.check(False, f"{ours['zone']} is unknown outside")
+            tally.check(f"{ours['zone']} is unknown outside", False)
             continue
         expected = [int(wall.replace(tzinfo=zone).timestamp()) for wall in walls]
         heard = [at for at in expected if not is_quiet(at, zone)]

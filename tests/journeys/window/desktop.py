@@ -7,21 +7,23 @@ server gave it; so a notice that takes another's place is seen to.
 import contextlib
 import json
 import os
+import re
 import signal
 import subprocess
-from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from window import environment, until
+from window import environment, running, until
 from world import BIN_DIR, ZONE, Home
 
 PROGRAM = BIN_DIR / "sendaluna-reminders"
 # So long anything may take before it counts as not happening.
 PATIENCE_S = 20.0
+# The first time that a front is given.
+SOON_S = 3600
 
 
 @dataclass(frozen=True)
@@ -130,7 +132,7 @@ class Desktop:
 
         However long the start takes: the times are still to come when they are read.
         """
-        put_front(home, with_times(front_of(home), in_s(3600)))
+        put_front(home, with_times(front_of(home), in_s(SOON_S)))
         program = self.remind(home)
         # One that ends well has found that the window's own reminds already.
         up = lambda: is_waiting(program.pid) if program.poll() is None else program.returncode == 0  # noqa: E731
@@ -226,12 +228,14 @@ def outbox_of(home: Home) -> list[str]:
 
 
 def is_waiting(pid: int) -> bool:
-    """Whether a process has set its alarm (a timerfd; proc(5)): it has read its front."""
+    """Whether a process has set its alarm (a timerfd; proc(5)) for a time ahead: it has read its front."""
     for descriptor in Path(f"/proc/{pid}/fd").iterdir():
         with contextlib.suppress(OSError):
             if os.readlink(descriptor) == "anon_inode:[timerfd]":
                 told = Path(f"/proc/{pid}/fdinfo/{descriptor.name}").read_text(encoding="utf-8")
-                if "it_value: (" in told and "it_value: (0, 0)" not in told:
+                left = re.search(r"it_value: \((\d+),", told)
+                # Without a time ahead the alarm is set as good as for ever.
+                if left and 0 < int(left[1]) <= SOON_S:
                     return True
     return False
 
@@ -249,13 +253,9 @@ def internet_sockets(pid: int) -> list[str]:
     return [name for name in found if name in known]
 
 
-def children_with(words: str) -> Iterator[int]:
+def processes_with(words: str) -> list[int]:
     """Processes whose arguments hold these words."""
-    for folder in Path("/proc").iterdir():
-        if folder.name.isdigit():
-            with contextlib.suppress(OSError, UnicodeDecodeError):
-                if words in (folder / "cmdline").read_bytes().decode().replace("\0", " "):
-                    yield int(folder.name)
+    return [process for process, args in running() if words in " ".join(args)]
 
 
 def utc(time: datetime) -> str:
