@@ -171,7 +171,7 @@ export class Flow {
             await act();
             return true;
         } catch (reason) {
-            this.problem = reason instanceof Refused ? reason.problem : unforeseen(reason);
+            this.problem = problemOf(reason);
             return false;
         } finally {
             this.waits -= 1;
@@ -195,36 +195,32 @@ export class Flow {
 
     /** What came of something, for where it was asked; what went wrong is said there too. */
     async saidOf(act: () => Promise<WrittenView | null>): Promise<string> {
-        this.takeProblem();
-        let said = '';
-        await this.try(async () => {
-            said = (await act())?.said ?? '';
-        });
-        const problem = this.takeProblem();
-        return problem ? `${problem.happened}\n${problem.to_do}` : said;
-    }
-
-    private takeProblem(): ProblemView | null {
-        const { problem } = this;
-        this.problem = null;
-        return problem;
+        try {
+            return (await act())?.said ?? '';
+        } catch (reason) {
+            const { happened, to_do } = problemOf(reason);
+            return `${happened}\n${to_do}`;
+        }
     }
 
     // How the patient wants it.
 
     /** The sentences as they are now: a day has passed, or a break was noted, since the start. */
     settings = async (): Promise<void> => {
-        await this.try(async () => this.take(await this.host.start()));
         this.go({ at: 'settings' });
+        await this.takes(() => this.host.start());
     };
 
     tryVoice = (): Promise<string> => this.saidOf(() => this.host.tryVoice());
     print = (): Promise<string> => this.saidOf(() => this.host.saveToday());
 
-    change = async (change: Change): Promise<void> => {
+    change = (change: Change): Promise<void> => this.takes(() => this.host.change(change));
+
+    /** Does something that may change how it is wanted, and takes that over. */
+    async takes(act: () => Promise<StartView>): Promise<void> {
         this.problem = null;
-        await this.try(async () => this.take(await this.host.change(change)));
-    };
+        await this.try(async () => this.take(await act()));
+    }
 
     firstDone = async (): Promise<void> => {
         // What was shown is what was chosen, even where nothing was tapped.
@@ -481,6 +477,9 @@ export class Flow {
 }
 
 /** The host itself failed: said in words, so that no page stays blank. */
+const problemOf = (reason: unknown): ProblemView =>
+    reason instanceof Refused ? reason.problem : unforeseen(reason);
+
 function unforeseen(reason: unknown): ProblemView {
     return {
         code: 'window',

@@ -132,7 +132,15 @@ describe('what was pressed on a reminder', () => {
             flow.go({ at });
             await pressStart();
             expect(flow.page.at).toBe(at);
+            // The next call has nothing of it.
+            await flow.backToDay();
+            signal();
+            await settled();
+            expect(flow.page.at).toBe('day');
         }
+        flow.go({ at: 'test-before', test: 'rise' });
+        await pressStart();
+        expect(flow.page.at).toBe('test-before');
         answers['day'] = () => dayOf({ stop });
         await flow.backToDay();
         await pressStart();
@@ -159,8 +167,9 @@ describe('what was pressed on a reminder', () => {
             throw new Refused(problem);
         };
         expect(await flow.reminders.saveCalendar()).toBe('It is full.\nMake room.');
+        flow.problem = problem;
         answers['saveCalendar'] = () => null;
-        expect([await flow.reminders.saveCalendar(), flow.problem]).toEqual(['', null]);
+        expect([await flow.reminders.saveCalendar(), flow.problem]).toEqual(['', problem]);
     });
 
     it('a break is said on the day; one that is refused stays on its page', async () => {

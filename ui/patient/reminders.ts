@@ -19,7 +19,16 @@ export class Reminders {
         await flow.try(async () => {
             wanted = await this.host.takeBegin();
         });
-        const elsewhere = ['session', 'test', 'first', 'receive', 'before', 'blank', 'problem'];
+        const elsewhere = [
+            'session',
+            'test',
+            'test-before',
+            'first',
+            'receive',
+            'before',
+            'blank',
+            'problem',
+        ];
         if (!wanted || !flow.day || flow.stop || elsewhere.includes(flow.page.at)) return;
         await flow.try(() => flow.refresh());
         if (!flow.stop) await flow.prepare(null, flow.day.can_go_on);
@@ -29,10 +38,7 @@ export class Reminders {
 
     change = (reminding: RemindingChange): Promise<void> => this.flow.change({ reminding });
 
-    startAtLogin = async (starts: boolean): Promise<void> => {
-        this.flow.problem = null;
-        await this.flow.try(async () => this.flow.take(await this.host.startAtLogin(starts)));
-    };
+    startAtLogin = (starts: boolean): Promise<void> => this.flow.takes(() => this.host.startAtLogin(starts));
 
     sendOne = (): Promise<string> => this.flow.saidOf(() => this.host.sendOne());
     saveCalendar = (): Promise<string> => this.flow.saidOf(() => this.host.saveCalendar());
