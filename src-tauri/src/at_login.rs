@@ -2,7 +2,9 @@
 //! Run key of Windows, or a launch agent of macOS.
 
 use std::io;
-use std::path::{Path, PathBuf};
+#[cfg(unix)]
+use std::path::Path;
+use std::path::PathBuf;
 
 /// The name of the entry: one for each data folder but the platform's own.
 const NAME: &str = "sendaluna-reminders";
@@ -33,10 +35,28 @@ impl AtLogin {
     }
 }
 
+/// Taken away; what was not there is away already.
+#[cfg(any(unix, windows))]
+fn or_gone(taken: io::Result<()>) -> io::Result<()> {
+    match taken {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
+        _ => Ok(()),
+    }
+}
+
+/// Writes an entry, in a folder that is made if there is none.
+#[cfg(unix)]
+fn write(file: &Path, text: &str) -> io::Result<()> {
+    if let Some(folder) = file.parent() {
+        std::fs::create_dir_all(folder)?;
+    }
+    std::fs::write(file, text)
+}
+
 /// The XDG autostart folder (Desktop Application Autostart Specification 0.5).
 #[cfg(all(unix, not(target_os = "macos")))]
 mod place {
-    use super::{AtLogin, Path, PathBuf, io};
+    use super::{AtLogin, Path, PathBuf, io, or_gone, write};
 
     pub fn is_set(entry: &AtLogin) -> Option<bool> {
         Some(file(entry)?.exists())
@@ -44,18 +64,12 @@ mod place {
 
     pub fn put(entry: &AtLogin) -> io::Result<()> {
         let file = file(entry).ok_or(io::ErrorKind::NotFound)?;
-        if let Some(folder) = file.parent() {
-            std::fs::create_dir_all(folder)?;
-        }
-        std::fs::write(file, text(entry)?)
+        write(&file, &text(entry)?)
     }
 
     pub fn take(entry: &AtLogin) -> io::Result<()> {
         let file = file(entry).ok_or(io::ErrorKind::NotFound)?;
-        match std::fs::remove_file(file) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
-            _ => Ok(()),
-        }
+        or_gone(std::fs::remove_file(file))
     }
 
     fn file(entry: &AtLogin) -> Option<PathBuf> {
@@ -92,7 +106,7 @@ mod place {
 /// The Run key of the registry.
 #[cfg(windows)]
 mod place {
-    use super::{AtLogin, io};
+    use super::{AtLogin, io, or_gone};
     use winreg::RegKey;
     use winreg::enums::{HKEY_CURRENT_USER, KEY_READ, KEY_WRITE};
 
@@ -111,17 +125,14 @@ mod place {
 
     pub fn take(entry: &AtLogin) -> io::Result<()> {
         let run = RegKey::predef(HKEY_CURRENT_USER).open_subkey_with_flags(RUN, KEY_WRITE)?;
-        match run.delete_value(entry.name()) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
-            _ => Ok(()),
-        }
+        or_gone(run.delete_value(entry.name()))
     }
 }
 
 /// A launch agent.
 #[cfg(target_os = "macos")]
 mod place {
-    use super::{AtLogin, PathBuf, io};
+    use super::{AtLogin, PathBuf, io, or_gone, write};
 
     pub fn is_set(entry: &AtLogin) -> Option<bool> {
         Some(file(entry)?.exists())
@@ -129,29 +140,21 @@ mod place {
 
     pub fn put(entry: &AtLogin) -> io::Result<()> {
         let file = file(entry).ok_or(io::ErrorKind::NotFound)?;
-        if let Some(folder) = file.parent() {
-            std::fs::create_dir_all(folder)?;
-        }
         let text = |plain: &str| plain.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;");
         let (label, program) = (label(entry), text(&entry.program.display().to_string()));
         let folder = text(&entry.folder.display().to_string());
-        std::fs::write(
-            file,
-            format!(
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<plist version=\"1.0\"><dict>\n\
-                 <key>Label</key><string>{label}</string>\n\
-                 <key>ProgramArguments</key><array><string>{program}</string><string>--data</string>\
-                 <string>{folder}</string></array>\n<key>RunAtLoad</key><true/>\n</dict></plist>\n"
-            ),
-        )
+        let agent = format!(
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<plist version=\"1.0\"><dict>\n\
+             <key>Label</key><string>{label}</string>\n\
+             <key>ProgramArguments</key><array><string>{program}</string><string>--data</string>\
+             <string>{folder}</string></array>\n<key>RunAtLoad</key><true/>\n</dict></plist>\n"
+        );
+        write(&file, &agent)
     }
 
     pub fn take(entry: &AtLogin) -> io::Result<()> {
         let file = file(entry).ok_or(io::ErrorKind::NotFound)?;
-        match std::fs::remove_file(file) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
-            _ => Ok(()),
-        }
+        or_gone(std::fs::remove_file(file))
     }
 
     fn label(entry: &AtLogin) -> String {

@@ -29,8 +29,14 @@ pub struct Ears {
 }
 
 impl Ears {
-    /// For what is led in these words. `pressed` is called from a thread of its own when a headset's key is.
-    pub fn open(hearing: Hearing, words: &Words, pressed: impl Fn() + Send + Sync + 'static) -> Self {
+    /// For what is led in these words, as the patient wants to hear it. What comes back opens them; it is given
+    /// what is called, from a thread of its own, when a headset's key is pressed.
+    pub fn of(hearing: Hearing, words: &Words) -> impl FnOnce(Box<dyn Fn() + Send + Sync>) -> Self + use<> {
+        let words = Words::new([words.lang()]);
+        move |pressed| Self::open(hearing, &words, pressed)
+    }
+
+    fn open(hearing: Hearing, words: &Words, pressed: Box<dyn Fn() + Send + Sync>) -> Self {
         let hears = move |key: Key| {
             // Play, pause and both in one are the same key to whoever has only one.
             if !matches!(key, Key::Next) {

@@ -14,7 +14,7 @@ pub use event::{
     Body, BreakWhy, By, Care, Distress, Ending, Event, How, LeaveReason, Moment, NotTodayWhy, Pain, Place,
     SetBackKind, SetRecord, StepWhy,
 };
-pub(crate) use state::last_day_of;
+pub(crate) use state::last_day_once_ended;
 pub use state::{ItemDay, SessionRecord, State, TestDone};
 
 /// Where and when something was recorded.

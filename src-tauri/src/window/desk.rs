@@ -288,9 +288,8 @@ impl Desk {
         prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Guide, BedsideError>,
     ) -> Result<(), ProblemView> {
         self.hand_over(prepare, |home, known, guide, words| {
-            let (hearing, spoken) = (known.settings.hearing, Words::new([words.lang()]));
+            let ears = Ears::of(known.settings.hearing, &words);
             let lead = Lead::new(home, known, guide, words, &*self.clock);
-            let ears = |pressed| Ears::open(hearing, &spoken, pressed);
             Hold::Session(Leader::start(lead, Arc::clone(&self.clock), to, ears))
         })
     }
@@ -302,9 +301,8 @@ impl Desk {
         prepare: impl FnOnce(&mut Bedside, &Now) -> Result<Begun, BedsideError>,
     ) -> Result<(), ProblemView> {
         self.hand_over(prepare, |home, known, begun, words| {
-            let (hearing, spoken) = (known.settings.hearing, Words::new([words.lang()]));
+            let ears = Ears::of(known.settings.hearing, &words);
             let lead = TestLead::new(home, known, begun, words, &*self.clock);
-            let ears = |pressed| Ears::open(hearing, &spoken, pressed);
             Hold::Test(Leader::start(lead, Arc::clone(&self.clock), to, ears))
         })
     }

@@ -154,16 +154,13 @@ impl TestLead {
     /// Takes note of what is said and heard of this moment.
     fn take(&mut self, cues: &[TimerCue]) {
         let kind = self.begun.kind;
-        let told: Vec<(Heard, Option<String>)> = cues
-            .iter()
-            .map(|cue| {
-                let said = self.said_of(cue);
-                (Heard::of_test(kind, *cue, said.as_deref()), said)
-            })
-            .collect();
-        let (heard, said): (Vec<Heard>, Vec<Option<String>>) = told.into_iter().unzip();
-        self.heard.extend(heard.into_iter().filter(Heard::is_something));
-        self.said = said.into_iter().flatten().collect();
+        self.said.clear();
+        for cue in cues {
+            let said = self.said_of(cue);
+            self.heard.push(Heard::of_test(kind, *cue, said.as_deref()));
+            self.said.extend(said);
+        }
+        self.heard.retain(Heard::is_something);
         match cues.last() {
             Some(TimerCue::Held { .. }) => self.ask_aloud(),
             // What was held is said stance by stance.
@@ -174,11 +171,10 @@ impl TestLead {
 
     fn said_of(&self, cue: &TimerCue) -> Option<String> {
         let words = &self.words;
+        let number = |n: u64| words.say("cue-number", &[("n", n.into())]);
         let id = match cue {
-            TimerCue::CountIn { left: n } => return Some(words.say("cue-number", &[("n", (*n).into())])),
-            TimerCue::Stood { stands } => {
-                return Some(words.say("cue-number", &[("n", u64::from(*stands).into())]));
-            }
+            TimerCue::CountIn { left } => return Some(number(*left)),
+            TimerCue::Stood { stands } => return Some(number((*stands).into())),
             TimerCue::Held { stance, tenths_s } => return Some(say::held(words, *stance, *tenths_s)),
             TimerCue::Go if self.begun.kind == TestKind::FourStageBalance => "stage-hold",
             TimerCue::Go => "test-go",

@@ -11,7 +11,7 @@ use crate::ids::ItemId;
 use crate::measure::{Left, Measured, Period, Portion, last_plan_with, within};
 use crate::plan::{Amount, Plan};
 use crate::record::{
-    Body, BreakWhy, Ending, Event, How, LeaveReason, SessionRecord, SetBackKind, State, last_day_of,
+    Body, BreakWhy, Ending, Event, How, LeaveReason, SessionRecord, SetBackKind, State, last_day_once_ended,
 };
 use crate::steps::{Stand, Stepped};
 
@@ -178,7 +178,7 @@ fn breaks(events: &[Event]) -> Vec<Break> {
             }),
             Body::BreakEnded { day } => {
                 for rest in &mut breaks {
-                    rest.through = last_day_of(rest.from, rest.through, *day);
+                    rest.through = last_day_once_ended(rest.from, rest.through, *day);
                 }
             }
             Body::SetBack { what: SetBackKind::Readmission, day } => {

@@ -132,7 +132,7 @@ fn is_active(body: &Body) -> bool {
 
 /// The last day of a break once it was ended: `day` is not in it any more. One of which nothing is left ends
 /// before it begins.
-pub(crate) fn last_day_of(from: NaiveDate, through: NaiveDate, ended: NaiveDate) -> NaiveDate {
+pub(crate) fn last_day_once_ended(from: NaiveDate, through: NaiveDate, ended: NaiveDate) -> NaiveDate {
     match ended.pred_opt() {
         Some(before) if (from..=through).contains(&ended) => before,
         _ => through,
@@ -233,7 +233,7 @@ impl State {
             Body::BreakDeclared { from, through, .. } => self.breaks.push((*from, *through)),
             Body::BreakEnded { day } => {
                 for (from, through) in &mut self.breaks {
-                    *through = last_day_of(*from, *through, *day);
+                    *through = last_day_once_ended(*from, *through, *day);
                 }
                 self.breaks.retain(|(from, through)| from <= through);
             }
