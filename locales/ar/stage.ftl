@@ -6,17 +6,17 @@ stage-count-in = تهيأ
 stage-out = هيا
 stage-hold = اثبت
 stage-back = ارجع
-stage-let-go = استرخ
+stage-let-go = أرخ
 stage-breathe-in = شهيق
 stage-breathe-out = زفير
 stage-keep-going = استمر
 stage-walk = امش
 stage-rest = استرح
-stage-paused = توقف مؤقت
+stage-paused = متوقف
 stage-done = انتهى
 stage-of = من { $of }
-stage-of-round = من { $of }، الجولة { $round } من { $rounds }
-stage-round = الجولة { $round } من { $rounds }
+stage-of-round = من { $of }، الجولة{"\u00A0"}{ $round }{"\u00A0"}من{"\u00A0"}{ $rounds }
+stage-round = الجولة{"\u00A0"}{ $round }{"\u00A0"}من{"\u00A0"}{ $rounds }
 stage-minutes = { $n ->
     [zero] الدقائق الباقية
     [one] الدقيقة الباقية
@@ -46,14 +46,14 @@ stage-walk-steps = { $n ->
     [many] امش { $n } خطوة.
    *[other] امش { $n } خطوة.
 } ثم اضغط «{ session-walked }».
-stage-lost-time = توقف مؤقت، لأن الجهاز كان في وضع السكون. تابع متى شئت.
+stage-lost-time = متوقف، لأن الجهاز كان في وضع السكون. تابع متى شئت.
 ended-none = انتهت الجلسة. لم يُنجز شيء يمكن تسجيله. يمكنك أن تسجله بنفسك.
 
 # ما يظهر على سطح المكتب عن البرنامج الذي يُبقي الشاشة مضاءة.
 ears-why-awake = توجد جلسة جارية.
 ears-no-speech = لا شيء في هذا الجهاز يستطيع الكلام. ستسمع نغمات وترى كلمات كبيرة.
 ears-no-voice = لا يوجد في هذا الجهاز صوت بلغتك. ستسمع نغمات وترى كلمات كبيرة.
-ears-no-tones = هذا الجهاز لا يُخرج صوتًا. سترى كلمات كبيرة.
+ears-no-tones = هذا الجهاز لا يصدر صوتا. سترى كلمات كبيرة.
 
 tray-open = افتح ⁨Sendaluna⁩
 tray-close = أغلق ⁨Sendaluna⁩

@@ -15,8 +15,8 @@ stage-rest = Erholung
 stage-paused = Pause
 stage-done = Fertig
 stage-of = von { $of }
-stage-of-round = von { $of }, Runde { $round } von { $rounds }
-stage-round = Runde { $round } von { $rounds }
+stage-of-round = von { $of }, Runde{"\u00A0"}{ $round }{"\u00A0"}von{"\u00A0"}{ $rounds }
+stage-round = Runde{"\u00A0"}{ $round }{"\u00A0"}von{"\u00A0"}{ $rounds }
 stage-minutes = { $n ->
     [one] Minute noch
    *[other] Minuten noch

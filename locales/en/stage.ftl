@@ -15,8 +15,8 @@ stage-rest = Rest
 stage-paused = Paused
 stage-done = Done
 stage-of = of { $of }
-stage-of-round = of { $of }, round { $round } of { $rounds }
-stage-round = round { $round } of { $rounds }
+stage-of-round = of { $of }, round{"\u00A0"}{ $round }{"\u00A0"}of{"\u00A0"}{ $rounds }
+stage-round = round{"\u00A0"}{ $round }{"\u00A0"}of{"\u00A0"}{ $rounds }
 stage-minutes = { $n ->
     [one] minute to go
    *[other] minutes to go

@@ -15,8 +15,8 @@ stage-rest = Descanse
 stage-paused = En pausa
 stage-done = Terminado
 stage-of = de { $of }
-stage-of-round = de { $of }, serie { $round } de { $rounds }
-stage-round = serie { $round } de { $rounds }
+stage-of-round = de { $of }, serie{"\u00A0"}{ $round }{"\u00A0"}de{"\u00A0"}{ $rounds }
+stage-round = serie{"\u00A0"}{ $round }{"\u00A0"}de{"\u00A0"}{ $rounds }
 stage-minutes = { $n ->
     [one] minuto por hacer
    *[other] minutos por hacer
@@ -29,7 +29,7 @@ stage-minutes-left = { $n ->
 }
 stage-tally = { $done } de { $of } hechas.
 stage-say-when-ready = Colóquese. Después pulse «{ session-ready }».
-stage-say-when-beside = Tenga a alguien a su lado. Luego pulse “{ session-beside-start }”.
+stage-say-when-beside = Tenga a alguien a su lado. Luego pulse «{ session-beside-start }».
 stage-walk-steps = { $n ->
     [one] Camine 1 paso.
    *[other] Camine { $n } pasos.
@@ -39,8 +39,8 @@ ended-none = Terminado. No se hizo nada que se pudiera anotar. Puede anotarlo a 
 
 # Lo que un escritorio muestra del programa que mantiene la pantalla encendida.
 ears-why-awake = Hay una sesión en marcha.
-ears-no-speech = Nada en este dispositivo puede hablar. Oirá tonos y verá palabras grandes.
-ears-no-voice = Este dispositivo no tiene voz en su idioma. Oirá tonos y verá palabras grandes.
+ears-no-speech = Nada en este dispositivo puede hablar. Oirá pitidos y verá palabras grandes.
+ears-no-voice = Este dispositivo no tiene voz en su idioma. Oirá pitidos y verá palabras grandes.
 ears-no-tones = Este dispositivo no da sonido. Verá palabras grandes.
 
 tray-open = Abrir Sendaluna

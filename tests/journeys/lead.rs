@@ -9,6 +9,7 @@ use sendaluna_bedside::types::{By, Pace, PainAnswer, PainKind, Words};
 use sendaluna_bedside::view::session::{Press, StageName, StageView, Told, WaitsFor};
 use sendaluna_bedside::{Clock, Now};
 use sendaluna_tests::device::{Device, Hand, answered, at, id, world};
+use sendaluna_tests::world::World;
 
 /// A session of the two sets of ten slides, about to be led.
 struct Course {
@@ -21,8 +22,12 @@ struct Course {
 
 impl Course {
     fn begin() -> Self {
+        Self::of(&world())
+    }
+
+    fn of(world: &World) -> Self {
         let now: Now = at("2026-03-10T09:00:00Z");
-        let device = Device::with("Europe/Dublin", &world(), &now);
+        let device = Device::with("Europe/Dublin", world, &now);
         let mut home = device.open();
         answered(&mut home, &now);
         let guide = home.begin(Some(&id("slide")), By::Patient, &now).expect("allowed");
@@ -103,11 +108,42 @@ fn it_says_what_to_do_from_the_first_moment() {
     course.until(|stage| stage.waits_for == Some(WaitsFor::Ready));
     course.press(&Press::Ready);
     let counting_in = course.until(|stage| stage.count == Some(3));
-    assert_eq!((counting_in.phase.as_str(), counting_in.of_said.as_str()), ("Ready", "round 1 of 2"));
+    assert_eq!(
+        (counting_in.phase.as_str(), counting_in.of_said.as_str()),
+        ("Ready", "round\u{a0}1\u{a0}of\u{a0}2")
+    );
     let third = course.until(repetition(3));
-    assert_eq!(third.of_said, "of 10, round 1 of 2");
+    assert_eq!(third.of_said, "of 10, round\u{a0}1\u{a0}of\u{a0}2");
     assert_eq!(third.tally.iter().map(|round| round.done).collect::<Vec<_>>(), [2, 0]);
     assert_eq!(third.tally_said, "2 of 20 done.");
+}
+
+#[test]
+fn one_key_does_what_the_moment_asks_for() {
+    let mut course = Course::begin();
+    let is_ready = |stage: &StageView| stage.main_press == Some(Press::Ready);
+    // It can be said while one is still getting ready, and when it is waited for.
+    assert!(is_ready(&course.stage()) && course.stage().waits_for.is_none());
+    let waits = course.until(|stage| stage.waits_for == Some(WaitsFor::Ready));
+    assert!(is_ready(&waits));
+    course.press(&Press::Ready);
+    let moves = course.until(repetition(2));
+    assert_eq!(moves.main_press, Some(Press::Pause));
+    course.press(&Press::Pause);
+    assert_eq!(course.stage().main_press, Some(Press::GoOn));
+}
+
+#[test]
+fn what_nobody_does_alone_is_begun_with_its_own_button() {
+    let mut world = world();
+    world.plan.items[0].beside_you = true;
+    let mut course = Course::of(&world);
+    let first = course.stage();
+    assert!(first.can_ready && first.asks_somebody);
+    assert_eq!(first.main_press, Some(Press::Pause), "still getting ready");
+    let waits = course.until(|stage| stage.waits_for == Some(WaitsFor::Ready));
+    assert!(waits.asks_somebody);
+    assert_eq!(waits.main_press, None, "no key says that somebody is there");
 }
 
 #[test]

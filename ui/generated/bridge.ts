@@ -1408,6 +1408,14 @@ waits_for: WaitsFor | null,
  */
 can_ready: boolean, 
 /**
+ * "Ready" says that somebody is beside the patient.
+ */
+asks_somebody: boolean, 
+/**
+ * What the space bar means now.
+ */
+main_press: Press | null, 
+/**
  * A helper leads: they may say what they see in place of a figure.
  */
 helper: boolean, 

@@ -62,15 +62,16 @@ impl Lead {
         self.guide.as_ref().is_some_and(|guide| goes(guide.state()))
     }
 
-    /// What a headset's key means now.
+    /// What the space bar, or a headset's key, means now.
     pub fn main_press(&self) -> Option<Press> {
         let guide = self.guide.as_ref()?;
+        let asks = self.asks_somebody(guide);
         match guide.state() {
             // That somebody is there is said with the button for it.
-            State::Prepare if self.shown.needs_somebody() => None,
+            State::Prepare if asks => None,
             State::Prepare | State::Walking => Some(Press::Ready),
+            State::Resting if guide.is_ready_welcome() && !asks => Some(Press::Ready),
             State::Running if guide.waits_for_step() => Some(Press::StepOn),
-            State::Running if guide.is_ready_welcome() && !self.shown.needs_somebody() => Some(Press::Ready),
             State::Running | State::Resting => Some(Press::Pause),
             State::Paused | State::Saving => Some(Press::GoOn),
             State::Asking | State::Done | State::Stopped => None,
@@ -288,6 +289,11 @@ impl Lead {
         self.stage(clock)
     }
 
+    /// "Ready" would begin what nobody does alone. It can be said while one is still getting ready.
+    fn asks_somebody(&self, guide: &Guide) -> bool {
+        guide.is_ready_welcome() && guide.state() != State::Walking && self.shown.needs_somebody()
+    }
+
     fn stage(&self, clock: &dyn Clock) -> Told {
         let Some(guide) = &self.guide else { return self.problem(&BedsideError::NotNow) };
         let at = guide.state();
@@ -314,6 +320,8 @@ impl Lead {
                 _ => None,
             },
             can_ready: guide.is_ready_welcome(),
+            asks_somebody: self.asks_somebody(guide),
+            main_press: self.main_press(),
             helper: guide.by() == By::Helper,
             can_step: guide.waits_for_step(),
             pace: guide.pace(),

@@ -140,6 +140,10 @@ pub struct StageView {
     pub waits_for: Option<WaitsFor>,
     /// "Ready" fits now.
     pub can_ready: bool,
+    /// "Ready" says that somebody is beside the patient.
+    pub asks_somebody: bool,
+    /// What the space bar means now.
+    pub main_press: Option<Press>,
     /// A helper leads: they may say what they see in place of a figure.
     pub helper: bool,
     /// The count goes by hand, and waits for a step.

@@ -38,6 +38,8 @@ function stageOf(changes: Partial<StageView> = {}): StageView {
         next: null,
         waits_for: null,
         can_ready: false,
+        asks_somebody: false,
+        main_press: { press: 'pause' },
         helper: false,
         can_step: false,
         pace: 'prescribed',
@@ -121,7 +123,7 @@ describe('the pace', () => {
     });
 
     it('by hand goes on with the large target, the space bar and a tap anywhere', () => {
-        const { pressed } = shown({ pace: 'by-hand', can_step: true });
+        const { pressed } = shown({ pace: 'by-hand', can_step: true, main_press: { press: 'step-on' } });
         expect(main()).toEqual([say('session-step-on')]);
         tap(say('session-step-on'));
         expect(space()).toBe(true);
@@ -143,6 +145,8 @@ describe('an exercise that nobody does alone', () => {
         item: alone,
         waits_for: 'ready',
         can_ready: true,
+        asks_somebody: true,
+        main_press: null,
         can_pause: false,
     } as const;
 
@@ -168,19 +172,25 @@ describe('an exercise that nobody does alone', () => {
     });
 
     it('asks while one is still getting ready, too', () => {
-        const { pressed } = shown({ ...waits, stage: 'resting', waits_for: null, can_pause: true });
+        const { pressed } = shown({
+            ...waits,
+            stage: 'resting',
+            waits_for: null,
+            can_pause: true,
+            main_press: { press: 'pause' },
+        });
         expect(main()).toEqual([say('session-beside-start')]);
         space();
         expect(pressed()).toEqual([{ press: 'pause' }]);
     });
 
     it('asks no second time after the walk', () => {
-        shown({ ...waits, stage: 'walking', waits_for: 'steps' });
+        shown({ ...waits, stage: 'walking', waits_for: 'steps', asks_somebody: false });
         expect(main()).toEqual([say('session-walked')]);
     });
 
     it('is the only one that asks', () => {
-        const { pressed } = shown({ ...waits, item });
+        const { pressed } = shown({ ...waits, item, asks_somebody: false, main_press: { press: 'ready' } });
         expect(main()).toEqual([say('session-ready')]);
         space();
         expect(pressed()).toEqual([{ press: 'ready' }]);
