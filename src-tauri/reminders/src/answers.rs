@@ -26,6 +26,11 @@ impl Answers {
         self.write_waiting();
     }
 
+    /// Some could not be written yet.
+    pub fn wait(&self) -> bool {
+        !self.waiting.is_empty()
+    }
+
     /// Writes what waits; what cannot be written goes on waiting.
     pub fn write_waiting(&mut self) {
         while let Some(line) = self.waiting.front()
@@ -41,8 +46,10 @@ impl Answers {
         let lock =
             OpenOptions::new().write(true).create(true).truncate(false).open(self.folder.join(LOCK))?;
         lock.lock()?;
-        let mut outbox =
-            OpenOptions::new().read(true).append(true).create(true).open(self.folder.join(FILE))?;
+        // Not opened to append: on some systems what is only appended to cannot be cut back.
+        let mut options = OpenOptions::new();
+        options.read(true).write(true).create(true).truncate(false);
+        let mut outbox = options.open(self.folder.join(FILE))?;
         let before = outbox.metadata()?.len();
         let mut bytes = Vec::new();
         if before == 0 {
@@ -51,6 +58,7 @@ impl Answers {
             bytes.push(b'\n');
         }
         bytes.extend(line_of(line));
+        outbox.seek(SeekFrom::End(0))?;
         let written = outbox.write_all(&bytes).and_then(|()| outbox.sync_all());
         if written.is_err() {
             // It is written again later: no part of it may stay.
@@ -113,9 +121,11 @@ mod tests {
         let mut answers = Answers::new(folder.path());
         answers.write(later);
         answers.write(start);
+        assert!(answers.wait());
         std::fs::remove_dir(&path).expect("out of the way");
         answers.write_waiting();
         assert_eq!(lines(folder.path()), [later, start]);
+        assert!(!answers.wait());
         answers.write_waiting();
         assert_eq!(lines(folder.path()).len(), 2, "once");
     }

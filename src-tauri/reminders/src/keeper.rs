@@ -132,6 +132,7 @@ impl Keeper {
         let answered = front.doc().answered_until;
         let mut ahead = reminders(&front, from, to, zone);
         ahead.retain(|r| Some(r.day) != self.memory.not_today && r.at > answered);
+        ahead.retain(|r| Some((r.day, r.time)) > self.memory.dealt_with);
         ahead
     }
 
@@ -164,11 +165,13 @@ impl Keeper {
     fn time(&mut self, now: DateTime<Utc>, zone: &dyn Zone, to_do: &mut VecDeque<Do>) {
         if self.memory.seen_until - now > WAS_WRONG {
             self.memory.seen_until = now;
+            self.memory.dealt_with = None;
         }
         let due = self.ahead(self.memory.seen_until, now + Duration::nanoseconds(1), zone);
         if let Some(latest) = due.last() {
             // From the next moment on, so that this one never comes again.
             self.memory.seen_until = latest.at + Duration::nanoseconds(1);
+            self.memory.dealt_with = Some((latest.day, latest.time));
             self.memory.put_off = None;
             if latest.until > now {
                 let tone = match latest.kind {
@@ -183,11 +186,12 @@ impl Keeper {
             self.memory.put_off = None;
             self.show(Tone::Now, put_off.day, put_off.time, put_off.until + PUT_OFF, to_do);
         }
-        if let Some(showing) = &mut self.showing
+        if let Some(showing) = self.showing
             && showing.retry_at.is_some_and(|at| at <= now)
             && showing.until > now
+            && self.asks(showing.day, showing.time, zone)
         {
-            showing.retry_at = None;
+            self.showing = Some(Showing { retry_at: None, ..showing });
             to_do.push_back(Do::Show(showing.number, showing.tone));
         }
     }

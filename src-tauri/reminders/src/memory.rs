@@ -9,6 +9,9 @@ use serde::{Deserialize, Serialize};
 pub struct Memory {
     /// Times before this moment were dealt with.
     pub seen_until: DateTime<Utc>,
+    /// The latest slot that was dealt with: further west its time comes once more.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub dealt_with: Option<(NaiveDate, NaiveTime)>,
     /// A notice that is to be seen, and until when.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub shown: Option<Span>,
@@ -38,7 +41,14 @@ pub struct Span {
 impl Memory {
     /// Of a first start: what is past is not caught up with.
     pub fn from_now(now: DateTime<Utc>) -> Self {
-        Self { seen_until: now, shown: None, put_off: None, not_today: None, heard_on: None }
+        Self {
+            seen_until: now,
+            dealt_with: None,
+            shown: None,
+            put_off: None,
+            not_today: None,
+            heard_on: None,
+        }
     }
 
     /// Reads it; what cannot be read, or cannot be meant, is as on a first start.
@@ -51,7 +61,11 @@ impl Memory {
     fn is_of_our_time(&self) -> bool {
         let spans = || self.shown.iter().chain(&self.put_off);
         let moments = spans().map(|span| span.until.date_naive()).chain([self.seen_until.date_naive()]);
-        let days = spans().map(|span| span.day).chain(self.not_today).chain(self.heard_on);
+        let days = spans()
+            .map(|span| span.day)
+            .chain(self.not_today)
+            .chain(self.heard_on)
+            .chain(self.dealt_with.map(|(day, _)| day));
         moments.chain(days).all(|day| (1970..=9999).contains(&day.year()))
     }
 

@@ -13,7 +13,7 @@ use notify_rust::{Notification, NotificationHandle, NotificationResponse, Timeou
 use sendaluna_core::calendar::outbox::ReminderAnswer;
 
 /// How long taking a notice back may take before this program ends.
-const TAKEN_BACK_WITHIN: Duration = Duration::from_secs(1);
+const TAKEN_BACK_WITHIN: Duration = Duration::from_secs(5);
 
 /// A notice.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -56,6 +56,8 @@ pub type Tell = Arc<dyn Fn(u64, Outcome) + Send + Sync>;
 pub struct Desktop {
     tell: Tell,
     shown: Option<Shown>,
+    /// Of the last one that was taken back: has no sender once that is done.
+    taken_back: Option<mpsc::Receiver<()>>,
 }
 
 struct Shown {
@@ -63,21 +65,21 @@ struct Shown {
     id: u32,
     /// Takes it back; closed once nobody waits for it any more.
     back: Sender<()>,
-    /// Has no sender once nobody waits for it any more.
+    /// The same, to be waited for.
     done: mpsc::Receiver<()>,
 }
 
 impl Desktop {
     /// Tells what comes of notices.
     pub fn new(tell: Tell) -> Self {
-        Self { tell, shown: None }
+        Self { tell, shown: None, taken_back: None }
     }
 
-    /// Takes the notice back, and waits until that is done.
+    /// Takes the notice back, and waits until that is done, where it can be done.
     pub fn end(mut self) {
-        if let Some(shown) = self.shown.take() {
-            let _ = shown.back.try_send(());
-            let _ = shown.done.recv_timeout(TAKEN_BACK_WITHIN);
+        self.withdraw();
+        if let Some(done) = self.taken_back.filter(|_| cfg!(all(unix, not(target_os = "macos")))) {
+            let _ = done.recv_timeout(TAKEN_BACK_WITHIN);
         }
     }
 }
@@ -86,34 +88,30 @@ impl Notifier for Desktop {
     fn show(&mut self, notice: &Notice) {
         // The number of a notice that is gone may be another's by now.
         let before = self.shown.take().filter(|shown| !shown.back.is_closed());
-        match notification(notice, before.as_ref().map(|shown| shown.id)).show() {
-            Ok(handle) => {
-                let (back, take_back) = bounded(1);
-                let (waits, done) = mpsc::channel();
-                self.shown = Some(Shown { id: handle.id(), back, done });
-                let (number, tell) = (notice.number, Arc::clone(&self.tell));
-                #[cfg(all(unix, not(target_os = "macos")))]
-                let waiting = move || {
-                    wait(&handle, &take_back, |outcome| tell(number, outcome));
-                    drop(waits);
-                };
-                #[cfg(not(all(unix, not(target_os = "macos"))))]
-                let waiting = move || {
-                    wait(handle, &take_back, |outcome| tell(number, outcome));
-                    drop(waits);
-                };
-                let thread = std::thread::Builder::new().name("notice".into()).stack_size(256 * 1024);
-                if thread.spawn(waiting).is_err() {
-                    (self.tell)(notice.number, Outcome::Lost);
-                }
-            }
-            Err(_) => (self.tell)(notice.number, Outcome::Lost),
+        let replaced = before.as_ref().map(|shown| shown.id);
+        let Ok(handle) = notification(notice, replaced).show() else {
+            // Still to be replaced, by whatever can be shown next.
+            self.shown = before;
+            return (self.tell)(notice.number, Outcome::Lost);
+        };
+        let (back, take_back) = bounded(1);
+        let (waits, done) = mpsc::channel();
+        self.shown = Some(Shown { id: handle.id(), back, done });
+        let (number, tell) = (notice.number, Arc::clone(&self.tell));
+        let waiting = move || {
+            wait(handle, &take_back, |outcome| tell(number, outcome));
+            drop(waits);
+        };
+        let thread = std::thread::Builder::new().name("notice".into()).stack_size(256 * 1024);
+        if thread.spawn(waiting).is_err() {
+            (self.tell)(notice.number, Outcome::Lost);
         }
     }
 
     fn withdraw(&mut self) {
         if let Some(shown) = self.shown.take() {
             let _ = shown.back.try_send(());
+            self.taken_back = Some(shown.done);
         }
     }
 }
@@ -127,7 +125,8 @@ fn notification(notice: &Notice, in_place_of: Option<u32>) -> Notification {
         .body(&notice.text)
         .timeout(Timeout::Never);
     #[cfg(all(unix, not(target_os = "macos")))]
-    notification.hint(Hint::DesktopEntry("org.sendaluna.home".into())).hint(if notice.sound {
+    // Its desktop file is named after the product.
+    notification.hint(Hint::DesktopEntry("Sendaluna".into())).hint(if notice.sound {
         Hint::SoundName("message-new-instant".into())
     } else {
         Hint::SuppressSound(true)
@@ -153,7 +152,8 @@ fn outcome(response: &NotificationResponse) -> Outcome {
 
 /// Waits until something is pressed, the notice is put away or taken back, or who showed it is gone.
 #[cfg(all(unix, not(target_os = "macos")))]
-fn wait(handle: &NotificationHandle, take_back: &Receiver<()>, tell: impl Fn(Outcome)) {
+#[expect(clippy::needless_pass_by_value, reason = "others have to give it away")]
+fn wait(handle: NotificationHandle, take_back: &Receiver<()>, tell: impl Fn(Outcome)) {
     let heard = std::cell::Cell::new(Outcome::Lost);
     let pressed = async {
         handle.wait_for_action_async(|response| heard.set(outcome(response))).await;

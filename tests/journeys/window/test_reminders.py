@@ -80,7 +80,7 @@ def test_it_takes_its_notice_along(desktop: Desktop, reminded: Home) -> None:
     program = desktop.remind_in(reminded, 1)
     desktop.until_shown(1)
     assert end(program) == 0
-    assert desktop.displayed() == 0
+    desktop.until_displayed(0)
 
 
 def test_not_today_is_asked_about_once(desktop: Desktop, reminded: Home, open_window: Open) -> None:

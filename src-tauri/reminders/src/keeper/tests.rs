@@ -208,6 +208,12 @@ fn in_another_zone_the_times_are_those_of_its_wall() {
             Civil::Once(local.and_utc() - Duration::hours(2))
         }
     }
+    // Back west, what was shown does not come once more.
+    let mut traveller = keeper("04T05:00");
+    traveller.on(Happened::Time, at("04T07:00"), &East);
+    assert!(shown(&on(&mut traveller, Happened::Time, "04T09:00")).is_none());
+    assert_eq!(on(&mut traveller, Happened::Time, "04T12:00"), [Do::Withdraw]);
+    assert_eq!(traveller.wake_at(at("04T12:00"), &Utc0), Some(at("04T14:00")));
     let mut keeper = keeper("04T05:00");
     assert_eq!(keeper.wake_at(at("04T05:00"), &Utc0), Some(at("04T09:00")));
     assert_eq!(keeper.wake_at(at("04T05:00"), &East), Some(at("04T07:00")));
@@ -246,6 +252,10 @@ fn a_notice_that_was_to_be_seen_is_shown_again_after_a_start() {
     let mut again = Keeper::new(memory.clone());
     let to_do = again.on(Happened::Front(Some(front(4..=20, "01T00:00"))), at("04T10:00"), &Utc0);
     assert_eq!(shown(&to_do.into_iter().collect::<Vec<_>>()), Some((1, Tone::Late)));
+    // Done elsewhere while this program did not run: it does not flash up.
+    let mut done = Keeper::new(memory.clone());
+    let to_do = done.on(Happened::Front(Some(front(4..=20, "04T09:30"))), at("04T10:00"), &Utc0);
+    assert!(shown(&to_do.into_iter().collect::<Vec<_>>()).is_none());
     let mut much_later = Keeper::new(memory);
     let to_do = much_later.on(Happened::Front(Some(front(4..=20, "01T00:00"))), at("04T13:30"), &Utc0);
     assert!(shown(&to_do.into_iter().collect::<Vec<_>>()).is_none(), "its window is over");
