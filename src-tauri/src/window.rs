@@ -50,8 +50,10 @@ pub fn open(wishes: Wishes) -> ExitCode {
     }
     let instance = instance(&wishes.folder);
     #[cfg(target_os = "linux")]
-    if elsewhere::is_told(&instance) {
-        return ExitCode::SUCCESS;
+    match elsewhere::is_told(&instance) {
+        Ok(true) => return ExitCode::SUCCESS,
+        Ok(false) => {}
+        Err(error) => return cannot_open(&words, &error.to_string()),
     }
     // The system's window library ends in a panic where there is no screen behind the setting.
     match std::panic::catch_unwind(AssertUnwindSafe(|| build(wishes, instance))) {

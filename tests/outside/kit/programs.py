@@ -18,6 +18,10 @@ ENV = {name: value for name, value in os.environ.items() if not name.startswith(
 ENV |= {"SENDALUNA_PASSPHRASE": "for these checks only", "LC_ALL": "C.UTF-8"}
 
 
+# Whatever takes longer hangs, and is named.
+ANSWERS_WITHIN_S = 300
+
+
 @dataclass(frozen=True)
 class Answer:
     """What a program answered."""
@@ -43,7 +47,9 @@ class Answer:
 def run(program: str, *args: str | Path, folder: Path | None = None) -> Answer:
     """Runs a program in a folder."""
     command = [BIN_DIR / program, *args]
-    done = subprocess.run(command, cwd=folder, env=ENV, capture_output=True, text=True, check=False)
+    done = subprocess.run(
+        command, cwd=folder, env=ENV, capture_output=True, text=True, check=False, timeout=ANSWERS_WITHIN_S
+    )
     return Answer(done.returncode, done.stdout or done.stderr)
 
 
