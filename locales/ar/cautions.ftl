@@ -5,4 +5,4 @@ caution-nobody-sees = لا أحد في العيادة يرى هذا الآن. ا
 caution-nobody-sees-emergency = لا أحد في العيادة يرى هذا الآن. اتصل أولا بالرقم ⁨{ $number }⁩.
 caution-nobody-sees-if-worried = لا أحد في العيادة يرى هذا الآن. إذا شعرت بالقلق فاتصل بها.
 caution-emergency = في حالة الطوارئ، اتصل بالرقم ⁨{ $phone }⁩.
-caution-not-medical = برنامج Sendaluna ليس جهازًا طبيًا ولا يقدم نصائح طبية.
+caution-not-medical = برنامج Sendaluna ليس جهازا طبيا ولا يقدم نصائح طبية.

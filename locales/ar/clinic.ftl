@@ -8,14 +8,14 @@ clinic-lift-no-effect = بلا أثر: ليست لدى ⁨{ $by }⁩ صلاحي�
     [none] ولا يُعرف من وضعه.
    *[other] وهو من وضع ⁨{ $who }⁩.
 }
-clinic-unknown-family = انتبه: لا ينتمي أي تمرين في المكتبة إلى العائلة ⁨{ $id }⁩. هذا الاحتياط لا يمنع شيئًا، إلا إذا كانت هذه العائلة لتمرين خاص بكم.
-clinic-check-clean = تم الفحص: لا شيء في هذه الخطة يخالف احتياطًا، في أي يوم.
+clinic-unknown-family = انتبه: لا ينتمي أي تمرين في المكتبة إلى العائلة ⁨{ $id }⁩. هذا الاحتياط لا يمنع شيئا، إلا إذا كانت هذه العائلة لتمرين خاص بكم.
+clinic-check-clean = تم الفحص: لا شيء في هذه الخطة يخالف احتياطا، في أي يوم.
 clinic-check-contradictions = { $n ->
     [zero] { $n } تعارض. لا يمكن توقيع هذه الخطة.
     [one] تعارض واحد. لا يمكن توقيع هذه الخطة.
     [two] تعارضان. لا يمكن توقيع هذه الخطة.
     [few] { $n } تعارضات. لا يمكن توقيع هذه الخطة.
-    [many] { $n } تعارضًا. لا يمكن توقيع هذه الخطة.
+    [many] { $n } تعارضا. لا يمكن توقيع هذه الخطة.
    *[other] { $n } تعارض. لا يمكن توقيع هذه الخطة.
 }
 clinic-check-problems = { $n ->
@@ -61,7 +61,7 @@ until-lifted = حتى الإلغاء
 numbers-of = ⁨{ $of }⁩ (⁨{ $movement }⁩؛ العائلة ⁨{ $family }⁩): { $position }
 numbers-range = { $side }، { $what }: من ⁨{ $from }°⁩ إلى ⁨{ $to }°⁩، { $drive }
 numbers-action = { $side }، عضلات { $what }: { $drive }
-numbers-moment = { $side }، عزم { $what }: ⁨{ $moment } N·m/kg⁩، { $drive } (نصيب الجاذبية، تقديرًا)
+numbers-moment = { $side }، عزم { $what }: ⁨{ $moment } N·m/kg⁩، { $drive } (نصيب الجاذبية، تقديرا)
 numbers-weight = الوزن، بالنسبة المئوية من وزن الجسم: اليسار { $left }، اليمين { $right }
 numbers-bends-spine = يثني العمود الفقري
 numbers-twists-spine = يلوي العمود الفقري
@@ -80,5 +80,5 @@ show-letter-code = رمز الرسالة: ⁨{ $code }⁩
 show-signers = قائمة الموقّعين { $number }:
 show-precautions = الاحتياطات ({ $n }):
 show-items = التمارين ({ $n }):
-show-opens = يُتاح من يوم { $day }
+show-opens = يتاح من يوم { $day }
 show-until-lifted = حتى الإلغاء

@@ -2,7 +2,7 @@
 
 hearing-voice = الصوت: { $how ->
     [off] متوقف
-    [very-slow] يعمل، بطيء جدًا
+    [very-slow] يعمل، بطيء جدا
     [slow] يعمل، بطيء
     [little-slow] يعمل، بطيء قليلا
     [fast] يعمل، سريع قليلا
@@ -12,7 +12,7 @@ hearing-aloud = نطق العد بصوت مسموع
 hearing-yes = نعم
 hearing-no = لا
 hearing-rate = سرعة الصوت
-hearing-rate-very-slow = بطيء جدًا
+hearing-rate-very-slow = بطيء جدا
 hearing-rate-slow = بطيء
 hearing-rate-little-slow = بطيء قليلا
 hearing-rate-normal = عادي
@@ -45,4 +45,4 @@ hearing-pace-prescribed = كما في الخطة
 hearing-pace-slower = أبطأ
 hearing-pace-slowest = الأبطأ
 hearing-pace-by-hand = باليد: كل حركة تنتظرني
-hearing-pace-hold = عندها تطول مدة الثبات أيضًا.
+hearing-pace-hold = عندها تطول مدة الثبات أيضا.

@@ -15,7 +15,7 @@ item-more = أكثر بواحد
 item-when = متى كان ذلك؟
 item-today = اليوم
 item-yesterday = أمس
-item-from-memory = يُسجَّل على أنه من الذاكرة.
+item-from-memory = يُسجل على أنه من الذاكرة.
 item-write = تسجيل
 
 item-told-to-stop = طلبت مني عيادتي إيقاف هذا

@@ -8,11 +8,11 @@ receive-exercises = { $n ->
     [one] تمرين واحد.
     [two] تمرينان.
     [few] { $n } تمارين.
-    [many] { $n } تمرينًا.
+    [many] { $n } تمرينا.
    *[other] { $n } تمرين.
 }
 receive-not-yet = غير مسموح به بعد:
-receive-which-side = أي جانب عولج؟ (⁨{ $name }⁩) أيسر أو أيمن أو كلاهما، أو «لا» إن لم يكن أيًا منهما
+receive-which-side = أي جانب عولج؟ (⁨{ $name }⁩) أيسر أو أيمن أو كلاهما، أو «لا» إن لم يكن أيا منهما
 receive-is-it-yours = هل كل هذا صحيح، وهل هذه خطتك؟ نعم أو لا
 receive-done = هذه خطتك الآن. الإصدار { $revision }.
 receive-same-again = هذه الخطة عندك من قبل. لم يتغير شيء. الإصدار { $revision }.
@@ -27,13 +27,13 @@ receive-open-another = فتح ملف آخر
 receive-busy = لحظة من فضلك.
 receive-code-title = الرمز في رسالتك
 receive-code-how = انظر إلى رسالة موعدك. اكتب رمزها هنا.
-receive-code-label = 12 حرفًا ورقمًا
+receive-code-label = 12 حرفا ورقما
 receive-code-missing = { $n ->
     [zero] ينقص { $n } حرف أو رقم. بعد ذلك تابع.
     [one] ينقص حرف أو رقم واحد. بعد ذلك تابع.
     [two] ينقص حرفان أو رقمان. بعد ذلك تابع.
     [few] تنقص { $n } حروف أو أرقام. بعد ذلك تابع.
-    [many] ينقص { $n } حرفًا أو رقمًا. بعد ذلك تابع.
+    [many] ينقص { $n } حرفا أو رقما. بعد ذلك تابع.
    *[other] ينقص { $n } حرف أو رقم. بعد ذلك تابع.
 }
 receive-code-go-on = متابعة
@@ -54,7 +54,7 @@ receive-date = اليوم هو { $day }. هل هذا صحيح؟
 receive-date-yes = نعم، هذا صحيح
 receive-date-no = لا، اليوم يوم آخر
 receive-date-needed = قل أولا هل التاريخ صحيح.
-receive-date-wrong = إذن تاريخ هذا الجهاز خاطئ. لم يُستلم شيء. صحّح تاريخ الجهاز. ثم افتح الملف من جديد.
+receive-date-wrong = إذن تاريخ هذا الجهاز خاطئ. لم يُستلم شيء. صحح تاريخ الجهاز. ثم افتح الملف من جديد.
 receive-mine = هذه خطتي
 receive-not-mine = هذه ليست خطتي
 receive-not-mine-do = لم يُستلم شيء. اتصل بالعيادة المذكورة في رسالتك وأخبرها.

@@ -11,7 +11,7 @@ hand-back-words = { $n ->
     [many] فيه من كلماتك { $n } مرة.
    *[other] فيه من كلماتك { $n } مرة.
 }
-hand-back-only-clinic = لم يُرسل شيء. سلّم الملف المختوم إلى عيادتك في زيارتك. لا أحد في العيادة يراه قبل ذلك. إذا كان هناك شيء غير سليم الآن، فاتصل بها.
+hand-back-only-clinic = لم يُرسل شيء. أعط عيادتك الملف المختوم في زيارتك. لا أحد في العيادة يراه قبل ذلك. إذا كان هناك شيء غير سليم الآن، فاتصل بها.
 
 hand-back-day = يوم { $from }.
 hand-back-span = من يوم { $from } إلى يوم { $through }.
@@ -23,27 +23,41 @@ hand-back-entries = { $n ->
     [many] { $n } تسجيلا
    *[other] { $n } تسجيل
 }
-hand-back-exercise = ⁨{ $name }⁩: { $done } من { $of } من الجولات
-hand-back-exercise-part = ⁨{ $name }⁩: { $done } من { $of } من الجولات، وجزء من جولة أخرى
-hand-back-pain = الألم أثناء الراحة مؤخرًا: غالبًا { $median }، بين { $least } و{ $most }.
-hand-back-pain-same = الألم أثناء الراحة مؤخرًا: { $median } في كل مرة.
+hand-back-exercise = ⁨{ $name }⁩: { $done } من { $of ->
+    [zero] { $of } جولة
+    [one] جولة واحدة
+    [two] جولتين
+    [few] { $of } جولات
+    [many] { $of } جولة
+   *[other] { $of } جولة
+}
+hand-back-exercise-part = ⁨{ $name }⁩: { $done } من { $of ->
+    [zero] { $of } جولة
+    [one] جولة واحدة
+    [two] جولتين
+    [few] { $of } جولات
+    [many] { $of } جولة
+   *[other] { $of } جولة
+}، وجزء من جولة أخرى
+hand-back-pain = الألم أثناء الراحة مؤخرا: غالبا { $median }، بين { $least } و{ $most }.
+hand-back-pain-same = الألم أثناء الراحة مؤخرا: { $median } في كل مرة.
 hand-back-test = اختبار، { $day }: { $result }
 hand-back-choose = أين يُحفظ للعيادة
 
-break-written = سُجّل انقطاع من يوم { $from } حتى نهاية يوم { $through }. ما لم يُسمح به بعد لا يُتاح أبكر بسببه.
+break-written = سُجل انقطاع من يوم { $from } حتى نهاية يوم { $through }. ما لم يُسمح به بعد لا يتاح أبكر بسببه.
 break-ended = ينتهي الانقطاع اليوم. تمارينك مطلوبة من جديد. إذا كانت عيادتك قد طلبت الانقطاع، فاسألها أولا.
 
 report-title-day = ⁨{ $called }⁩، { $from }
 report-title = ⁨{ $called }⁩، من { $from } إلى { $through }
 report-vouched-for = تم التحقق: التوقيع والسجل وكل رقم صحيح.
-report-not-vouched-for = لا يُوثق به كما هو:
+report-not-vouched-for = لا يوثق به كما هو:
 report-figures-differ = الأرقام التي فيه لا تنتج من سجله. الأرقام أدناه حُسبت من جديد.
 report-not-authentic = من أنشأه لم يكن لديه سر الخطة.
-report-does-not-extend = لا يكمل تقريرًا سابقًا.
+report-does-not-extend = لا يكمل تقريرا سابقا.
 report-person-other = هو لشخص غير صاحب التقرير السابق.
 report-older = هو أقدم من تقرير وصلكم من قبل.
 report-clinic-not-compared = لم تُعط قائمة موقّعين: لم يُقارن هل خططه من عيادتكم.
-report-device-new = لم يُعط تقرير سابق: يُعد هذا الجهاز جديدًا.
+report-device-new = لم يُعط تقرير سابق: يُعد هذا الجهاز جديدا.
 report-words-withheld = احتفظ المريض بكلمات له ولم يرسلها.
 report-ring-today = للاتصال اليوم:
 report-talk-about = للحديث:
@@ -76,10 +90,10 @@ report-as-needed = ⁨{ $item }⁩: عدد الجولات عند الحاجة { 
 report-not-asked = ⁨{ $item }⁩: عدد الجولات غير المطلوبة { $beyond }
 report-tests = اختبارات البيت:
 report-test = { $day }، ⁨{ $test }⁩: { $said }
-report-chair-stand = الوقوف عن الكرسي في 30 ثانية: { $n }.
-report-chair-stand-arms = الوقوف عن الكرسي في 30 ثانية: { $n } بالذراعين، ونتيجته 0.
+report-chair-stand = النهوض عن الكرسي في 30 ثانية: { $n }.
+report-chair-stand-arms = النهوض عن الكرسي في 30 ثانية: { $n } بالذراعين، ونتيجته 0.
 report-chair-stand-table = ⁨CDC STEADI⁩ عند عمر { $younger } أو { $older } سنة (تذكر الخطة سنة الميلاد، ولا تذكر هل هو رجل أم امرأة): الرجال، { $men }؛ النساء، { $women }.
-report-timed-up-and-go = الوقوف والمشي مع قياس الوقت: { $seconds } ث.
+report-timed-up-and-go = النهوض والمشي مع قياس الوقت: { $seconds } ث.
 report-walk-risk = 12 ث أو أكثر: خطر السقوط (⁨CDC STEADI⁩).
 report-walk-no-risk = أقل من 12 ث (⁨CDC STEADI⁩).
 report-four-stage-balance = التوازن في أربع وضعيات: { $held }.
@@ -92,8 +106,8 @@ report-tandem-no-risk = كعب القدم عند أصابع الأخرى مدة 
 report-test-helper = مع مساعد.
 report-test-alone = لم يكن أحد بجانب المريض.
 report-test-timed = كما قيس.
-report-test-by-hand = يدويًا، أو مصحَّح.
-report-test-against-gate = لم يكن مسموحًا به في ذلك اليوم.
+report-test-by-hand = يدويا، أو بعد تصحيح.
+report-test-against-gate = لم يكن مسموحا به في ذلك اليوم.
 norm-below-average = دون المتوسط (أقل من { $below })
 norm-not-below-average = ليس دون المتوسط ({ $below } أو أكثر)
 norm-by-birthday = دون المتوسط أو لا، حسب يوم الميلاد (الحدود { $below })
@@ -105,7 +119,7 @@ flag-fall = { $day }: سقوط
 flag-readmission = { $day }: إقامة في المستشفى
 flag-against-gate = { $day }: أُنجز ⁨{ $item }⁩ وهو غير مسموح به
 flag-test-against-gate = { $day }: أُنجز اختبار البيت ⁨{ $test }⁩ وهو غير مسموح به
-flag-rising-pain = { $day }: ارتفع الألم أثناء الراحة بمقدار { $change } من النقاط (لا يُسمى تغيرًا إلا فوق نقطتين)
+flag-rising-pain = { $day }: ارتفع الألم أثناء الراحة بمقدار { $change } من النقاط (لا يسمى تغيرا إلا فوق نقطتين)
 flag-skipped = { $day }: تُرك ⁨{ $item }⁩ { $times ->
     [zero] { $times } مرة
     [one] مرة واحدة
@@ -119,7 +133,7 @@ flag-overdone = { $day }: أُنجز ⁨{ $item }⁩ أكثر من المطلو�
     [one] يوم واحد
     [two] يومين
     [few] { $days } أيام
-    [many] { $days } يومًا
+    [many] { $days } يوما
    *[other] { $days } يوم
 }
 flag-lift-ignored = { $day }: إلغاء لم يكن له أثر: «⁨{ $precaution }⁩»
@@ -148,12 +162,12 @@ report-page-gates-n = { $n ->
     [one] تمرين واحد مؤجل.
     [two] تمرينان مؤجلان.
     [few] { $n } تمارين مؤجلة.
-    [many] { $n } تمرينًا مؤجلا.
+    [many] { $n } تمرينا مؤجلا.
    *[other] { $n } تمرين مؤجل.
 }
-report-page-next = التالي الذي يُتاح: ⁨{ $name }⁩، { $day }.
-report-page-next-none = ليس لأي منها يوم يُتاح فيه.
-report-page-review = كان يجب أن تُراجع الخطة قبل نهاية يوم { $day }. لا يُتاح شيء جديد حتى ذلك الحين.
+report-page-next = التالي الذي يتاح: ⁨{ $name }⁩، { $day }.
+report-page-next-none = ليس لأي منها يوم يتاح فيه.
+report-page-review = كان يجب أن تُراجع الخطة قبل نهاية يوم { $day }. لا يتاح شيء جديد حتى ذلك الحين.
 report-page-ring = للاتصال اليوم
 report-page-earlier = أقدم، في السجل: { $n }
 report-page-ring-none = لا شيء يحتاج إلى اتصال اليوم.
@@ -171,12 +185,12 @@ report-page-pain-morning = في الصباح التالي: { $levels }
 report-page-pain-change = { $change ->
     [rose] أثناء الراحة ارتفع بمقدار { $points } من الأسبوع الأول إلى الأخير.
     [fell] أثناء الراحة انخفض بمقدار { $points } من الأسبوع الأول إلى الأخير.
-   *[same] أثناء الراحة اختلف بمقدار { $points } من الأسبوع الأول إلى الأخير: نقطتان أو أقل لا تُسمى تغيرًا.
+   *[same] أثناء الراحة اختلف بمقدار { $points } من الأسبوع الأول إلى الأخير: نقطتان أو أقل لا تسمى تغيرا.
 }
 report-page-asks = سؤال المريض
 report-page-asks-none = لم يُكتب سؤال.
 
-report-page-weeks = أسبوعًا بعد أسبوع
+report-page-weeks = أسبوعا بعد أسبوع
 report-page-week = الأسبوع
 report-page-weeks-from = من { $first } إلى { $last }
 report-page-all = المدة كلها
@@ -193,19 +207,19 @@ report-page-remembered = من الذاكرة
 report-page-beyond = زيادة
 report-page-needed = عند الحاجة
 report-page-breaks = { $n ->
-    [0] لم يُعلَن عن أي انقطاع للمريض نفسه بعد بدايته.
-    [zero] لم يُعلَن عن أي انقطاع للمريض نفسه بعد بدايته.
+    [0] لم يُعلن عن أي انقطاع للمريض نفسه بعد بدايته.
+    [zero] لم يُعلن عن أي انقطاع للمريض نفسه بعد بدايته.
     [one] يوم واحد من انقطاع للمريض نفسه أُعلن عنه بعد بدايته.
     [two] يومان من انقطاعات المريض نفسه أُعلن عنهما بعد بدايتها.
     [few] { $n } أيام من انقطاعات المريض نفسه أُعلن عنها بعد بدايتها.
-    [many] { $n } يومًا من انقطاعات المريض نفسه أُعلن عنها بعد بدايتها.
+    [many] { $n } يوما من انقطاعات المريض نفسه أُعلن عنها بعد بدايتها.
    *[other] { $n } يوم من انقطاعات المريض نفسه أُعلن عنها بعد بدايتها.
 }
 report-page-bar = الأشرطة: المعدود ممتلئ، وغير المؤكد رمادي، وما من الذاكرة مفرغ.
 
-report-page-exercises = تمرينًا بعد تمرين
+report-page-exercises = تمرينا بعد تمرين
 report-page-exercise = التمرين
-report-page-also = أيضًا
+report-page-also = أيضا
 report-page-easier = { $n ->
     [zero] الطريقة الأسهل { $n } مرة.
     [one] الطريقة الأسهل مرة واحدة.
@@ -219,7 +233,7 @@ report-page-against = { $n ->
     [one] أُنجز في يوم واحد وهو غير مسموح به.
     [two] أُنجز في يومين وهو غير مسموح به.
     [few] أُنجز في { $n } أيام وهو غير مسموح به.
-    [many] أُنجز في { $n } يومًا وهو غير مسموح به.
+    [many] أُنجز في { $n } يوما وهو غير مسموح به.
    *[other] أُنجز في { $n } يوم وهو غير مسموح به.
 }
 
@@ -256,10 +270,10 @@ report-page-checked = ما تم التحقق منه
 report-page-not-checked = لم يتم التحقق بعد. برنامج العيادة يتحقق من الملف المختوم: التوقيع والسجل وكل رقم.
 report-page-definitions = ماذا تعني الأرقام
 report-page-def-due = المطلوب هو ما طلبته الخطة السارية في ذلك اليوم. غير المطلوب: الأيام قبل وصول الخطة، وما لم يُسمح به بعد، والانقطاعات التي أمرت بها العيادة، وأيام المستشفى.
-report-page-def-days = اليوم كامل إذا أُنجز كل المطلوب. بلا تسجيل: ليس منجزًا ولا مرفوضًا.
-report-page-def-dose = الجولات المنجزة إلى الجولات المطلوبة. يُحسب التمرين بقدر المطلوب على الأكثر، لئلا تخفي الزيادة في تمرين نقصًا في آخر. وما زاد رقم مستقل.
-report-page-def-how = معدودة: قادها العد وأجاب شخص. غير مؤكدة: لم يُجب أحد. من الذاكرة: سُجّلت لاحقًا. تميل اليوميات إلى ذكر أكثر مما أُنجز (⁨Nicolson 2018⁩).
-report-page-def-pain = الوسيط، ثم من الأقل إلى الأكثر، من 0 إلى 10. لا يُسمى الفرق تغيرًا إلا فوق نقطتين (⁨Farrar 2001; Childs 2005⁩).
+report-page-def-days = اليوم كامل إذا أُنجز كل المطلوب. بلا تسجيل: ليس منجزا ولا مرفوضا.
+report-page-def-dose = الجولات المنجزة إلى الجولات المطلوبة. يُحسب التمرين بقدر المطلوب على الأكثر، لئلا تخفي الزيادة في تمرين نقصا في آخر. وما زاد رقم مستقل.
+report-page-def-how = معدودة: قادها العد وأجاب شخص. غير مؤكدة: لم يُجب أحد. من الذاكرة: سُجلت لاحقا. تميل اليوميات إلى ذكر أكثر مما أُنجز (⁨Nicolson 2018⁩).
+report-page-def-pain = الوسيط، ثم من الأقل إلى الأكثر، من 0 إلى 10. لا يسمى الفرق تغيرا إلا فوق نقطتين (⁨Farrar 2001; Childs 2005⁩).
 report-page-def-trend = ميل الألم أثناء الراحة حسب ⁨Theil⁩ و ⁨Sen⁩، مع فترته عند 95%.
 report-page-trend = الميل بالنقاط في الأسبوع: ⁨{ $slope }⁩ (من ⁨{ $low }⁩ إلى ⁨{ $high }⁩؛ عدد الإجابات { $n })
 report-page-trend-none = الإجابات أقل من أن يُحسب منها ميل.

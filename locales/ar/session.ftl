@@ -14,7 +14,7 @@ ask-effort = كم بذلت من جهد؟ من 0 (مثل الراحة) إلى 10 
 ask-pain-after = ما شدة ألمك الآن؟ من 0 (لا ألم) إلى 10 (أسوأ ألم يمكن تخيله). اضغط Enter للتخطي.
 ask-words = هل تريد تسجيل شيء؟ اضغط Enter للتخطي.
 
-signs-noted = سُجّل. يمكنك المتابعة. أخبر عيادتك في زيارتك القادمة.
+signs-noted = سُجل. يمكنك المتابعة. أخبر عيادتك في زيارتك القادمة.
 signs-emergency = اتصل برقم الطوارئ الآن إذا حدث أي شيء من هذا
 signs-ring-today = لا تتمرن، واتصل بالعيادة اليوم، إذا حدث أي شيء من هذا
 sign-unwell = لست بخير، أو تشعر بدوخة.
@@ -31,10 +31,10 @@ hurts-stop-exercise = اترك هذا التمرين لهذا اليوم.
 hurts-stop-today = توقف لهذا اليوم، واتصل بعيادتك.
 
 session-keys = مفتاح المسافة: توقف مؤقت أو متابعة. ⁨h⁩: هذا مؤلم. ⁨f⁩: أنجزت أقل. ⁨e⁩: طريقة أسهل. ⁨l⁩: ترك هذا. ⁨Enter⁩: متابعة الآن. ⁨u⁩: لست بخير. ⁨q⁩: إنهاء.
-session-paused = توقف مؤقت. خذ وقتك.
+session-paused = متوقف. خذ وقتك.
 
 cue-if-it-hurts = إذا شعرت بألم فتوقف. وأخبرني بعد ذلك.
-cue-hand-on-rail = ضع الهاتف جانبًا. أمسك بالدرابزين.
+cue-hand-on-rail = ضع الهاتف جانبا. أمسك بالدرابزين.
 cue-beside-you = ليكن شخص بجانبك في هذا التمرين.
 cue-set-up = التالي: { $name }، { $side }.
 cue-ready = اضغط مفتاح المسافة عندما تستعد.
@@ -76,12 +76,12 @@ cue-rest = { $n ->
    *[other] استرح { $n } ثانية.
 }
 cue-going-on = نتابع. استعد.
-cue-lost-time = توقف مؤقت، لأن الجهاز كان في وضع السكون. اضغط مفتاح المسافة للمتابعة.
+cue-lost-time = متوقف، لأن الجهاز كان في وضع السكون. اضغط مفتاح المسافة للمتابعة.
 cue-end = كان هذا آخر تمرين.
 
 ended-whole = انتهت الجلسة كاملة.
-ended-part = انتهى الآن جزء من الجلسة. سُجّل ما قمت به.
-ended-stopped-as-told = توقفت كما طُلب منك. كان ذلك هو الصواب. سُجّل ما قمت به.
+ended-part = انتهى الآن جزء من الجلسة. سُجل ما قمت به.
+ended-stopped-as-told = توقفت كما طُلب منك. كان ذلك هو الصواب. سُجل ما قمت به.
 
 ## النافذة، قبل الجلسة.
 
@@ -90,8 +90,8 @@ before-date = اليوم هو { $day }. هل هذا صحيح؟
 before-date-yes = نعم، هذا صحيح
 before-date-no = لا
 before-date-wrong = تاريخ هذا الجهاز خاطئ.
-before-date-why = تسير خطتك حسب التاريخ. لذلك لا تبدأ جلسة حتى يكون التاريخ صحيحًا. لم يضِع شيء.
-before-date-do = صحّح التاريخ في إعدادات هذا الجهاز. ثم ارجع وابدأ من جديد.
+before-date-why = تسير خطتك حسب التاريخ. لذلك لا تبدأ جلسة حتى يكون التاريخ صحيحا. لم تفقد شيئا.
+before-date-do = صحح التاريخ في إعدادات هذا الجهاز. ثم ارجع وابدأ من جديد.
 before-back-to-today = العودة إلى اليوم
 before-tap = المس كل ما هو جديد أو أسوأ.
 before-nothing = لا شيء جديد ولا أسوأ
@@ -109,7 +109,7 @@ before-minutes = { $n ->
     [many] تستغرق نحو { $n } دقيقة.
    *[other] تستغرق نحو { $n } دقيقة.
 }
-before-have-ready = جهّز هذه الأشياء:
+before-have-ready = جهز هذه الأشياء:
 before-beside-you = ليكن شخص بجانبك في جزء من الجلسة.
 before-helper = شخص يساعدني ويجيب عني
 before-exercises = التمارين، بهذا الترتيب
@@ -131,10 +131,11 @@ session-fewer = أنجزت أقل
 session-easier = طريقة أسهل
 session-leave = ترك هذا
 session-go-on = متابعة
+session-go-on-without = متابعة دون هذا التمرين
 session-go-on-now = متابعة الآن
 session-stop = الإنهاء لهذا اليوم
 session-unwell = لست بخير أو أشعر بدوخة
-session-paused-phase = توقف مؤقت
+session-paused-phase = متوقف
 session-take-your-time = خذ وقتك.
 session-next = التالي
 session-not-fewer = دون تغيير
@@ -171,7 +172,7 @@ stop-call-clinic = اتصل بعيادتك ⁨{ $clinic }⁩
 stop-call-night = المساء والليل وعطلة نهاية الأسبوع
 stop-until-spoken = لا يبدأ أي تمرين حتى تتحدث مع العيادة.
 stop-spoke = تحدثت مع العيادة
-stop-spoke-sure = هل تحدثت حقًا مع شخص في العيادة عن هذا؟
+stop-spoke-sure = هل تحدثت حقا مع شخص في العيادة عن هذا؟
 stop-spoke-yes = نعم، تحدثنا
 stop-spoke-no = لا، ليس بعد
 

@@ -15,15 +15,15 @@ settings-text-larger = أكبر
 settings-text-large = أكبر بكثير
 settings-text-largest = الأكبر
 settings-sample = ارفع ركبتك. اثبت 5 ثوان.
-settings-theme = الورق: { $theme ->
-    [light] فاتح
-    [dark] داكن
+settings-theme = الشاشة: { $theme ->
+    [light] فاتحة
+    [dark] داكنة
    *[system] مثل هذا الجهاز
 }
-settings-theme-choose = ورق فاتح أو داكن
+settings-theme-choose = شاشة فاتحة أو داكنة
 settings-theme-system = مثل هذا الجهاز
-settings-theme-light = ورق فاتح
-settings-theme-dark = ورق داكن
+settings-theme-light = شاشة فاتحة
+settings-theme-dark = شاشة داكنة
 settings-awake = ساعات الاستيقاظ: من { $from } إلى { $to }
 settings-awake-from = القيام من النوم: { $time }
 settings-awake-to = الذهاب إلى النوم: { $time }

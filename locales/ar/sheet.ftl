@@ -12,12 +12,12 @@ sheet-side-right = الجانب الأيمن
 sheet-side-both = الجانبان
 sheet-side-neither = لا الأيسر ولا الأيمن
 sheet-holds = هذه الورقة صالحة حتى نهاية يوم { $day }. تنتهي الخطة يوم { $last }.
-sheet-newer = إذا أعطتك عيادتك إصدارًا أحدث، فضع هذه الورقة جانبًا.
-sheet-review = بعد يوم { $day } لا يُتاح شيء جديد حتى تراجع عيادتك خطتك من جديد. اتصل بها.
+sheet-newer = إذا أعطتك عيادتك إصدارا أحدث، فضع هذه الورقة جانبا.
+sheet-review = بعد يوم { $day } لا يتاح شيء جديد حتى تراجع عيادتك خطتك من جديد. اتصل بها.
 sheet-review-week = فقط إذا راجعت عيادتك خطتك من جديد
 
 sheet-stop = متى تتوقف، وبمن تتصل
-sheet-stop-emergency = توقف. اتصل فورًا بالرقم ⁨{ $phone }⁩
+sheet-stop-emergency = توقف. اتصل فورا بالرقم ⁨{ $phone }⁩
 sheet-stop-ring = لا تمارين اليوم. اتصل بعيادتك اليوم
 sheet-stop-note = اكتب ذلك، وتابع
 sheet-whom = بمن تتصل
@@ -26,14 +26,14 @@ sheet-whom-night = المساء والليل وعطلة نهاية الأسبو�
 sheet-whom-emergency = الطوارئ
 
 sheet-pain = إذا شعرت بألم
-sheet-pain-scale = أعطه رقمًا: 0 يعني لا ألم، و 10 أسوأ ألم يمكن تخيله.
+sheet-pain-scale = أعطه رقما: 0 يعني لا ألم، و 10 أسوأ ألم يمكن تخيله.
 sheet-pain-when = ما تشعر به
 sheet-pain-do = ما تفعله
 sheet-pain-rest = أثناء الراحة، قبل أن تبدأ: { $level } أو أكثر
 sheet-pain-rest-do = لا تمارين اليوم. اتصل بعيادتك.
 sheet-pain-during = أثناء التمرين: { $level } أو أكثر
 sheet-pain-slow-do = تابع برفق.
-sheet-pain-easier-do = استعمل الطريقة الأسهل، إن وُجدت.
+sheet-pain-easier-do = استعمل الطريقة الأسهل، إن وجدت.
 sheet-pain-stop-do = أوقف هذا التمرين لهذا اليوم.
 sheet-pain-today-do = توقف لهذا اليوم. اتصل بعيادتك.
 sheet-pain-rise = أثناء التمرين: أكثر بمقدار { $level } مما كان قبل أن تبدأ
@@ -59,7 +59,7 @@ sheet-not-opened = احتياطات لم تتغير
 sheet-week = الأسبوع
 sheet-days = الأيام
 sheet-what = المرحلة
-sheet-opens = ما يُتاح
+sheet-opens = ما يتاح
 sheet-weeks-of = أسابيعك بعد: ⁨{ $name }⁩
 sheet-unknown-zero = يوم العملية غير معروف بعد. عندما يُعرف، اطلب من عيادتك ورقة جديدة.
 
@@ -117,12 +117,12 @@ when-every-hours = { $hours ->
 }
 when-weekdays = في أيام { $days }.
 when-days-a-week = { $days ->
-    [zero] في { $days } يومًا من الأسبوع، ولا يومين متتاليين أبدًا.
+    [zero] في { $days } يوما من الأسبوع، ولا يومين متتاليين أبدا.
     [one] في يوم واحد من الأسبوع.
     [two] في يومين من الأسبوع، غير متتاليين.
-    [few] في { $days } أيام من الأسبوع، ولا يومين متتاليين أبدًا.
-    [many] في { $days } يومًا من الأسبوع، ولا يومين متتاليين أبدًا.
-   *[other] في { $days } يومًا من الأسبوع، ولا يومين متتاليين أبدًا.
+    [few] في { $days } أيام من الأسبوع، ولا يومين متتاليين أبدا.
+    [many] في { $days } يوما من الأسبوع، ولا يومين متتاليين أبدا.
+   *[other] في { $days } يوما من الأسبوع، ولا يومين متتاليين أبدا.
 }
 when-as-needed = عند الحاجة. { $most ->
     [zero] { $most } مرة في اليوم على الأكثر.
@@ -141,13 +141,13 @@ when-times-that-day = { $times ->
    *[other] { $times } مرة في مثل هذا اليوم.
 }
 
-sheet-exercises = تمارينك، واحدًا واحدًا
+sheet-exercises = تمارينك، واحدا واحدا
 sheet-start = البداية
 sheet-end = النهاية
 sheet-figure-still = ⁨{ $name }⁩: هكذا يبدو.
 sheet-figure-start = ⁨{ $name }⁩: البداية.
 sheet-figure-end = ⁨{ $name }⁩: النهاية.
-sheet-have-ready = جهّز: { $things }.
+sheet-have-ready = جهز: { $things }.
 sheet-beside = فقط مع شخص بجانبك.
 sheet-brace = أبق الدعامة أو الحمالة عليك.
 sheet-set-up = الاستعداد
@@ -158,14 +158,14 @@ sheet-note = من عيادتك
 sheet-easier = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩
 sheet-easier-see = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩. انظر التمرين { $n }.
 sheet-dose-elsewhere = في بعض الأسابيع يكون أكثر أو أقل: انظر «{ $title }».
-sheet-tempo = عُد حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
-sheet-tempo-no-hold = عُد حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
-sheet-breath = خذ نفسًا وأنت تعد حتى { $in }. أخرج النفس وأنت تعد حتى { $out }.
-sheet-graded = خطوة بعد خطوة
-sheet-graded-step = الخطوة { $n } من { $of }: { $dose }
-sheet-graded-start = تبدأ بالخطوة { $n }.
-sheet-graded-now = أنت اليوم عند الخطوة { $step } من { $steps }.
-sheet-graded-up = زيادة خطوة بعد { $sessions ->
+sheet-tempo = عد حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-tempo-no-hold = عد حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-breath = خذ نفسا وأنت تعد حتى { $in }. أخرج النفس وأنت تعد حتى { $out }.
+sheet-graded = مستوى بعد مستوى
+sheet-graded-step = المستوى { $n } من { $of }: { $dose }
+sheet-graded-start = تبدأ بالمستوى { $n }.
+sheet-graded-now = أنت اليوم عند المستوى { $step } من { $steps }.
+sheet-graded-up = المستوى التالي بعد { $sessions ->
     [zero] { $sessions } جلسة كاملة متتالية
     [one] جلسة كاملة واحدة
     [two] جلستين كاملتين متتاليتين
@@ -173,7 +173,7 @@ sheet-graded-up = زيادة خطوة بعد { $sessions ->
     [many] { $sessions } جلسة كاملة متتالية
    *[other] { $sessions } جلسة كاملة متتالية
 }، إذا كان الألم { $pain } على الأكثر. فقط إذا أردت، وليس بعد انقطاع.
-sheet-graded-up-effort = زيادة خطوة بعد { $sessions ->
+sheet-graded-up-effort = المستوى التالي بعد { $sessions ->
     [zero] { $sessions } جلسة كاملة متتالية
     [one] جلسة كاملة واحدة
     [two] جلستين كاملتين متتاليتين
@@ -181,42 +181,42 @@ sheet-graded-up-effort = زيادة خطوة بعد { $sessions ->
     [many] { $sessions } جلسة كاملة متتالية
    *[other] { $sessions } جلسة كاملة متتالية
 }، إذا كان الألم { $pain } على الأكثر والجهد { $effort } على الأكثر. فقط إذا أردت، وليس بعد انقطاع.
-sheet-graded-down = تخفيف خطوة فورًا إذا زاد الألم على { $pain }.
+sheet-graded-down = مستوى أخف فورا إذا زاد الألم على { $pain }.
 sheet-ramp = { $grows ->
-    [sets] عدد الجولات في البداية: { $start }. زِد { $step } كل { $days ->
+    [sets] عدد الجولات في البداية: { $start }. زد { $step } كل { $days ->
         [zero] { $days } يوم
         [one] يوم
         [two] يومين
         [few] { $days } أيام
-        [many] { $days } يومًا
+        [many] { $days } يوما
        *[other] { $days } يوم
     }، حتى { $cap }.
-    [repetitions] عدد المرات في البداية: { $start }. زِد { $step } كل { $days ->
+    [repetitions] عدد المرات في البداية: { $start }. زد { $step } كل { $days ->
         [zero] { $days } يوم
         [one] يوم
         [two] يومين
         [few] { $days } أيام
-        [many] { $days } يومًا
+        [many] { $days } يوما
        *[other] { $days } يوم
     }، حتى { $cap }.
-    [hold] ثواني الثبات في البداية: { $start }. زِد { $step } كل { $days ->
+    [hold] ثواني الثبات في البداية: { $start }. زد { $step } كل { $days ->
         [zero] { $days } يوم
         [one] يوم
         [two] يومين
         [few] { $days } أيام
-        [many] { $days } يومًا
+        [many] { $days } يوما
        *[other] { $days } يوم
     }، حتى { $cap }.
-   *[minutes] عدد الدقائق في البداية: { $start }. زِد { $step } كل { $days ->
+   *[minutes] عدد الدقائق في البداية: { $start }. زد { $step } كل { $days ->
         [zero] { $days } يوم
         [one] يوم
         [two] يومين
         [few] { $days } أيام
-        [many] { $days } يومًا
+        [many] { $days } يوما
        *[other] { $days } يوم
     }، حتى { $cap }.
 }
-sheet-ramp-yes = فقط إذا سار الأمر جيدًا، وليس بعد انقطاع.
+sheet-ramp-yes = فقط إذا سار الأمر جيدا، وليس بعد انقطاع.
 
 sheet-care = العناية بنفسك
 sheet-care-times = { $times ->
@@ -235,7 +235,7 @@ sheet-return-start = بعد { $days ->
     [one] يوم واحد
     [two] يومين
     [few] { $days } أيام
-    [many] { $days } يومًا
+    [many] { $days } يوما
    *[other] { $days } يوم
 } أو أكثر دون تمارين، افعل أقل في المرة الأولى:
 sheet-return-same = بعد { $days ->
@@ -243,7 +243,7 @@ sheet-return-same = بعد { $days ->
     [one] يوم واحد
     [two] يومين
     [few] { $days } أيام
-    [many] { $days } يومًا
+    [many] { $days } يوما
    *[other] { $days } يوم
 } أو أكثر دون تمارين، انتبه لنفسك في المرة الأولى.
 sheet-return-ring = بعد { $days ->
@@ -251,13 +251,13 @@ sheet-return-ring = بعد { $days ->
     [one] يوم واحد
     [two] يومين
     [few] { $days } أيام
-    [many] { $days } يومًا
+    [many] { $days } يوما
    *[other] { $days } يوم
 } أو أكثر، اتصل بعيادتك قبل أن تبدأ من جديد.
 
 sheet-tests = اختبارات في البيت
 sheet-tests-helper = فقط مع من يساعدك بجانبك، وفقط إذا سمحت قواعد عيادتك حينها. إذا لم تشعر بالأمان فتوقف واجلس.
-sheet-test-chair-stand-count = يعد من يساعدك كم مرة تقف تمامًا، ويكتب ذلك.
+sheet-test-chair-stand-count = يعد من يساعدك كم مرة تنهض وتستقيم، ويكتب ذلك.
 sheet-test-timed-up-and-go-time = يقيس من يساعدك الوقت، من «هيا» حتى تجلس من جديد، ويكتبه.
 sheet-test-four-stage-balance-time = يقيس من يساعدك وقت كل وقفة، حتى تتحرك قدماك أو تمسك بشيء. لا تنتقل إلى التالية إذا لم تستطع الوقوف 10 ثوان.
 sheet-test-weeks = من الأسبوع { $from }، { $every ->
@@ -265,13 +265,13 @@ sheet-test-weeks = من الأسبوع { $from }، { $every ->
     [one] كل أسبوع.
     [two] كل أسبوعين.
     [few] كل { $every } أسابيع.
-    [many] كل { $every } أسبوعًا.
+    [many] كل { $every } أسبوعا.
    *[other] كل { $every } أسبوع.
 }
 
 sheet-cautions = للتذكير
 sheet-tick = أسبوعي
-sheet-tick-how = ارسم خطًا لكل مرة. اكتب الألم قبل التمارين وبعدها.
+sheet-tick-how = ارسم خطا لكل مرة. اكتب الألم قبل التمارين وبعدها.
 sheet-tick-pain = الألم قبل وبعد
 
 sheet-written = خطتك لتعليقها على الثلاجة: ⁨{ $path }⁩

@@ -2,7 +2,7 @@
 
 weeks-one = الأسبوع { $week }
 weeks-this = الأسبوع { $week }، هذا الأسبوع
-weeks-opens = ⁨{ $name }⁩: يُتاح من يوم { $day }
+weeks-opens = ⁨{ $name }⁩: يتاح من يوم { $day }
 
 past-sessions = { $n ->
     [0] لا جلسات بعد.
@@ -21,7 +21,7 @@ past-remembered = { $n ->
     [one] تمرين واحد دون البرنامج، من الذاكرة.
     [two] تمرينان دون البرنامج، من الذاكرة.
     [few] { $n } تمارين دون البرنامج، من الذاكرة.
-    [many] { $n } تمرينًا دون البرنامج، من الذاكرة.
+    [many] { $n } تمرينا دون البرنامج، من الذاكرة.
    *[other] { $n } تمرين دون البرنامج، من الذاكرة.
 }
 past-none = بلا تسجيل.
@@ -48,7 +48,7 @@ prop-rail = شيء ثابت للإمساك به
 prop-towel = منشفة
 prop-roll = منشفة ملفوفة
 prop-strap = حزام
-prop-step = درجة سلّم
+prop-step = درجة سلم
 prop-band = شريط التمرين المطاطي
 prop-cuff = ثقل الكاحل
 prop-pillow = وسادة
@@ -76,7 +76,7 @@ language-direction = rtl
 window-no-screen = لا توجد هنا شاشة للعرض عليها.
 window-pick-title = افتح الخطة من عيادتك
 window-pick-kind = خطة Sendaluna
-window-failed = حدث خطأ في هذه النافذة. ما سُجّل محفوظ. الخطأ: ⁨{ $what }⁩
+window-failed = حدث خطأ في هذه النافذة. ما سُجل محفوظ. الخطأ: ⁨{ $what }⁩
 window-failed-do = أغلق Sendaluna وافتحه من جديد. إذا بقي الخطأ فاستعمل خطتك على الورق، أو اتصل بعيادتك.
 problem-emergency = في حالة الطوارئ، اتصل برقم الطوارئ في بلدك. رقم عيادتك في رسالتها.
 past-before-plan = قبل هذه الخطة.

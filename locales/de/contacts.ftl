@@ -3,7 +3,7 @@
 contacts-title = Wann aufhören und anrufen
 contacts-whom = Wen Sie anrufen
 contacts-ring-clinic = { $clinic } anrufen
-contacts-ring-night = Abends, nachts, am Wochenende
+contacts-ring-night = Abends, nachts, am Wochen{"\u00AD"}ende
 contacts-ring-emergency = Notruf
 contacts-remember = Bitte denken Sie daran
 contacts-unwell = Mir ist unwohl oder schwindelig

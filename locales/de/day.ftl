@@ -11,7 +11,7 @@ day-now = Jetzt: { $exercises ->
     [one] 1 Minute
    *[other] { $minutes } Minuten
 }.
-day-nothing-now = Jetzt ist nichts zu tun. Gut ausgeruht ist gut gemacht.
+day-nothing-now = Jetzt ist nichts zu tun. Ausruhen gehört dazu.
 day-can-go-on = Sie haben heute eine Übungseinheit angefangen. Sie können nach der letzten fertigen Runde weitermachen.
 day-not-yet = Noch nicht
 day-care = Sorgen Sie gut für sich
@@ -68,7 +68,7 @@ reason-set-back = Sie sind gestürzt, oder es gab einen Rückschlag. Nichts Neue
 notice-must-ring = Ihre letzten Antworten sagen: Rufen Sie die Klinik an. Wenn Sie mit der Klinik gesprochen haben, sagen Sie es hier.
 notice-clock = Die Uhr dieses Geräts hat sich plötzlich verstellt. Vor der nächsten Übungseinheit fragt das Programm nach dem Datum.
 notice-restart = Es gab eine Unterbrechung von einigen Tagen. Die erste Übungseinheit danach ist kleiner, wie Ihre Klinik es geschrieben hat.
-notice-steps-after-break = Manche Übungen waren schon mehr geworden. Jetzt beginnen sie wieder dort, wo Ihre Klinik es vorsieht.
+notice-steps-after-break = Bei manchen Übungen war die Menge schon größer. Jetzt fangen Sie wieder dort an, wo Ihre Klinik es vorsieht.
 notice-ring-first = Es gab eine lange Unterbrechung. Rufen Sie Ihre Klinik an, bevor Sie wieder anfangen.
 notice-plan-over = Der letzte Tag dieses Plans ist vorbei. Fragen Sie Ihre Klinik, was als Nächstes kommt.
 
@@ -79,7 +79,7 @@ tighten-ended = Diese Übung gilt wieder. Das Programm bietet sie an, wenn die R
 spoke-done = Gut. Es ist aufgeschrieben, dass Sie mit der Klinik gesprochen haben.
 settings-now = Sprache: { $lang }. Wach von { $from } bis { $to } Uhr.
 
-day-later-or-done = Heute später oder schon gemacht
+day-later-or-done = Heute später, schon gemacht oder ausgelassen
 day-kind = Machen Sie es in Ihrem Tempo. Auch eine kleinere Übungseinheit zählt.
 day-care-done = Erledigt
 day-all-weeks = Zeigt alle Wochen Ihres Plans.
@@ -89,7 +89,7 @@ day-begin-anew = Neu anfangen
 day-back = Zurück zu heute
 day-elsewhere = Mehr
 day-new-plan = Eine neue Plan-Datei
-day-print = Den heutigen Tag drucken
+day-print = Übungen von heute drucken
 
 not-yet-caution = „Noch nicht“ heißt: Fragen Sie Ihre Klinik. Es heißt nicht: vorsichtig versuchen.
 not-yet-back = Zurück zu den Übungen von heute

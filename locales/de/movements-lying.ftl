@@ -36,13 +36,13 @@ movement-bridge-name = Becken heben
 movement-bridge-set-up = Legen Sie sich auf den Rücken. Beugen Sie die Knie, und stellen Sie die Füße flach auf das Bett.
 movement-bridge-how = Spannen Sie das Gesäß an. Drücken Sie die Füße in das Bett, und heben Sie das Becken. Gehen Sie nur so weit, bis Schultern, Hüften und Knie eine Linie bilden. Halten Sie. Senken Sie das Becken langsam.
 movement-bridge-feel = Sie spüren, wie das Gesäß und die Oberschenkel hinten arbeiten.
-movement-bridge-faults = Der Rücken bleibt gerade. Das Gesäß hebt.
+movement-bridge-faults = Der Rücken bleibt gerade. Das Gesäß macht die Arbeit.
 
 movement-bridge-one-leg-name = Becken heben mit einem Fuß
 movement-bridge-one-leg-set-up = Legen Sie sich auf den Rücken. Beugen Sie die Knie, und stellen Sie die Füße flach auf das Bett. Heben Sie den anderen Fuß ein wenig, das Knie bleibt gebeugt.
 movement-bridge-one-leg-how = Spannen Sie das Gesäß an. Drücken Sie den Fuß, der steht, in das Bett. Heben Sie das Becken, bis der Körper gerade ist. Halten Sie. Senken Sie das Becken langsam.
 movement-bridge-one-leg-feel = Sie spüren, wie das Gesäß arbeitet. Sie spüren es auch hinten am Oberschenkel, der drückt.
-movement-bridge-one-leg-faults = Beide Hüften bleiben gleich hoch. Das Gesäß hebt.
+movement-bridge-one-leg-faults = Beide Hüften bleiben gleich hoch. Das Gesäß macht die Arbeit.
 
 movement-clam-name = Knie heben, auf der Seite liegend
 movement-clam-set-up = Legen Sie sich auf die Seite. Das Bein, mit dem Sie üben, liegt oben. Beugen Sie Hüften und Knie. Legen Sie die Füße aufeinander, in einer Linie mit dem Rücken. Legen Sie ein Kissen zwischen die Knie.

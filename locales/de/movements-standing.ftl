@@ -39,7 +39,7 @@ movement-hip-hinge-stick-feel = Sie spüren, wie das Gesäß und der Rücken arb
 movement-hip-hinge-stick-faults = Der Stab berührt Sie auf dem ganzen Weg. Löst er sich, dann verbeugen Sie sich weniger.
 
 movement-kneeling-weight-shift-name = Hüften zurück und hoch, im Knien
-movement-kneeling-weight-shift-set-up = Legen Sie ein Kissen auf den Boden. Stellen Sie einen festen Stuhl davor. Knien Sie auf beiden Knien, und halten Sie den Stuhl.
+movement-kneeling-weight-shift-set-up = Legen Sie ein Kissen auf den Boden. Stellen Sie einen festen Stuhl davor. Knien Sie auf beiden Knien, und halten Sie sich am Stuhl fest.
 movement-kneeling-weight-shift-how = Schieben Sie die Hüften ein wenig zurück, in Richtung Fersen. Kommen Sie dann hoch, bis Sie aufrecht knien. Die Hände bleiben am Stuhl.
 movement-kneeling-weight-shift-feel = Sie spüren eine sanfte Dehnung vorn an den Knien. Beim Hochkommen spüren Sie, wie Oberschenkel und Gesäß arbeiten.
 movement-kneeling-weight-shift-faults = Der Rücken bleibt gerade. Auf beiden Knien liegt gleich viel Gewicht.
@@ -76,7 +76,7 @@ movement-mini-squat-deeper-faults = Die Knie zeigen in dieselbe Richtung wie die
 
 movement-one-leg-stance-name = Auf einem Bein stehen
 movement-one-leg-stance-set-up = Stehen Sie aufrecht. Halten Sie sich mit beiden Händen fest, an einem Geländer oder einer festen Arbeitsplatte. Dieser Halt bleibt die ganze Zeit in Reichweite.
-movement-one-leg-stance-how = Verlagern Sie Ihr Gewicht über den Fuß. Heben Sie den anderen Fuß ein wenig vom Boden. Stehen Sie still. Halten Sie sich nur so leicht fest, wie es sicher ist. Bleiben Sie so, bis die Zeit um ist.
+movement-one-leg-stance-how = Verlagern Sie Ihr Gewicht auf den Fuß. Heben Sie den anderen Fuß ein wenig vom Boden. Stehen Sie still. Halten Sie sich nur so leicht fest, wie es sicher ist. Bleiben Sie so, bis die Zeit um ist.
 movement-one-leg-stance-feel = Sie spüren, wie Fuß und Knöchel sich ein wenig bewegen. So bleiben Sie im Gleichgewicht. Sie spüren, wie die Hüfte seitlich arbeitet.
 movement-one-leg-stance-faults = Der Körper bleibt aufrecht, und beide Hüften bleiben gleich hoch. Schauen Sie auf etwas gerade vor Ihnen.
 
@@ -94,7 +94,7 @@ movement-sit-to-stand-faults = Auf beiden Füßen liegt gleich viel Gewicht.
 
 movement-sit-to-stand-arms-name = Aufstehen mit den Händen
 movement-sit-to-stand-arms-set-up = Stellen Sie einen festen, hohen Stuhl mit Armlehnen an eine Wand. Setzen Sie sich nah an die Vorderkante. Stellen Sie die Füße flach, ein wenig nach hinten. Legen Sie die Hände auf die Armlehnen.
-movement-sit-to-stand-arms-how = Beugen Sie sich ein wenig vor. Drücken Sie mit den Händen und mit beiden Füßen. Stehen Sie aufrecht. Greifen Sie nach hinten zum Stuhl, und setzen Sie sich langsam hin.
+movement-sit-to-stand-arms-how = Beugen Sie sich ein wenig vor. Drücken Sie sich mit den Händen und beiden Füßen hoch, bis Sie aufrecht stehen. Greifen Sie nach hinten zum Stuhl, und setzen Sie sich langsam hin.
 movement-sit-to-stand-arms-feel = Sie spüren, wie Oberschenkel und Gesäß arbeiten. Sie spüren, wie die Arme helfen.
 movement-sit-to-stand-arms-faults = Auf beiden Füßen liegt gleich viel Gewicht.
 

@@ -22,7 +22,7 @@ receive-open = Datei öffnen
 receive-open-another = Andere Datei öffnen
 receive-busy = Einen Moment, bitte.
 receive-code-title = Der Code aus Ihrem Brief
-receive-code-how = Sehen Sie in Ihren Termin-Brief. Tippen Sie den Code daraus hier ein.
+receive-code-how = Sehen Sie in den Brief von Ihrer Klinik. Tippen Sie den Brief-Code hier ein.
 receive-code-label = 12 Buchstaben und Ziffern
 receive-code-missing = { $n ->
     [one] Es fehlt noch 1 Buchstabe oder 1 Ziffer. Dann geht es weiter.
@@ -55,7 +55,7 @@ receive-new = Das ist Version { $revision } Ihres Plans. Diese Version ersetzt d
 receive-take-in = Diesen Plan nehmen
 receive-back-to-today = Zurück zu heute
 receive-refused-title = Diese Datei wurde nicht verwendet.
-receive-ring-letter = Rufen Sie Ihre Klinik an. Die Nummer steht in Ihrem Brief.
+receive-ring-letter = Wenn es nicht klappt, rufen Sie Ihre Klinik an. Die Nummer steht in Ihrem Brief.
 receive-code-first = Die ersten vier Zeichen des Codes
 receive-code-middle = Die mittleren vier Zeichen des Codes
 receive-code-last = Die letzten vier Zeichen des Codes

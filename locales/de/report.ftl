@@ -15,8 +15,14 @@ hand-back-entries = { $n ->
     [one] 1 Eintrag
    *[other] { $n } Einträge
 }
-hand-back-exercise = { $name }: { $done } von { $of } Runden
-hand-back-exercise-part = { $name }: { $done } von { $of } Runden, und ein Teil einer weiteren
+hand-back-exercise = { $name }: { $done } von { $of ->
+    [one] 1 Runde
+   *[other] { $of } Runden
+}
+hand-back-exercise-part = { $name }: { $done } von { $of ->
+    [one] 1 Runde
+   *[other] { $of } Runden
+}, und ein Teil einer weiteren
 hand-back-pain = Schmerzen in Ruhe zuletzt: meist { $median }, zwischen { $least } und { $most }.
 hand-back-pain-same = Schmerzen in Ruhe zuletzt: immer { $median }.
 hand-back-test = Ein Test, { $day }: { $result }

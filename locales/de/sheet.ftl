@@ -114,13 +114,13 @@ sheet-dose-elsewhere = In manchen Wochen ist es mehr oder weniger: siehe „{ $t
 sheet-tempo = Zählen Sie: hin { $out }, halten { $hold }, zurück { $back }, locker lassen { $pause }.
 sheet-tempo-no-hold = Zählen Sie: hin { $out }, zurück { $back }, locker lassen { $pause }.
 sheet-breath = Atmen Sie ein, während Sie bis { $in } zählen. Atmen Sie aus, während Sie bis { $out } zählen.
-sheet-graded = Schritt für Schritt
-sheet-graded-step = Schritt { $n } von { $of }: { $dose }
-sheet-graded-start = Sie fangen mit Schritt { $n } an.
-sheet-graded-now = Heute sind Sie bei Schritt { $step } von { $steps }.
-sheet-graded-up = Einen Schritt mehr nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz war dabei höchstens { $pain }. Nur wenn Sie möchten, und nicht nach einer Unterbrechung.
-sheet-graded-up-effort = Einen Schritt mehr nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz war dabei höchstens { $pain } und die Anstrengung höchstens { $effort }. Nur wenn Sie möchten, und nicht nach einer Unterbrechung.
-sheet-graded-down = Sofort einen Schritt weniger, wenn der Schmerz über { $pain } geht.
+sheet-graded = Nach und nach mehr
+sheet-graded-step = Menge { $n } von { $of }: { $dose }
+sheet-graded-start = Sie fangen mit Menge { $n } an.
+sheet-graded-now = Heute sind Sie bei Menge { $step } von { $steps }.
+sheet-graded-up = Die nächste Menge kommt nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz darf dabei höchstens { $pain } sein. Das gilt nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
+sheet-graded-up-effort = Die nächste Menge kommt nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz darf dabei höchstens { $pain } sein und die Anstrengung höchstens { $effort }. Das gilt nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
+sheet-graded-down = Sofort zurück zur vorigen Menge, wenn der Schmerz über { $pain } geht.
 sheet-ramp = { $grows ->
     [sets] { $start ->
         [one] Fangen Sie mit 1 Runde an.

@@ -1,6 +1,6 @@
 ### Ein Test zu Hause: was zu tun ist, und die bloße Zahl. Was eine Tabelle dazu sagt, ist Sache der Klinik.
 
-test-day = Ein Test von Ihrer Klinik
+test-day = Tests von Ihrer Klinik
 test-until = Einmal, bis { $day }.
 test-chair-stand = Aufstehen und hinsetzen
 test-timed-up-and-go = Aufstehen, gehen und zurückkommen
@@ -40,20 +40,20 @@ test-stance-one-leg = 4 von 4: Stehen Sie auf einem Fuß.
 test-tap-start = Start
 test-tap-go = Los
 test-tap-still = Ich stehe still
-test-tap-stood = Aufrecht
-test-tap-seated = Sitzt wieder
+test-tap-stood = Ich stehe aufrecht
+test-tap-seated = Ich sitze wieder
 test-tap-moved = Ich habe mich bewegt
 test-stop = Aufhören
 test-get-ready = Machen Sie sich bereit
 test-go = Los.
 test-seconds-left = { $n ->
-    [one] Mal. Noch 1 Sekunde.
-   *[other] Mal. Noch { $n } Sekunden.
+    [one] Mal aufgestanden. Noch 1 Sekunde.
+   *[other] Mal aufgestanden. Noch { $n } Sekunden.
 }
 test-seconds = Sekunden
 test-seconds-to-go = Sekunden noch
-test-end = Das ist das Ende. Setzen Sie sich hin und ruhen Sie sich aus.
-test-stopped = Aufgehört. Setzen Sie sich hin und ruhen Sie sich aus. Wenn Ihnen unwohl ist oder es wehtut, rufen Sie Ihre Klinik an.
+test-end = Der Test ist zu Ende. Setzen Sie sich hin und ruhen Sie sich aus.
+test-stopped = Sie haben aufgehört. Setzen Sie sich hin und ruhen Sie sich aus. Wenn Ihnen unwohl ist oder es wehtut, rufen Sie Ihre Klinik an.
 test-lost-time = Das Gerät hat einen Teil der Zeit geschlafen. Darum zählt es nicht.
 
 ## Danach.
@@ -72,9 +72,9 @@ test-right = Stimmt das?
 test-stands = Wie oft Sie aufgestanden sind
 test-half-way = Waren Sie am Ende mehr als halb aufgestanden? Dann zählt das auch.
 test-arms = Ich habe mich mit den Armen abgestützt
-test-keep = Aufschreiben
+test-keep = Auf{"\u00AD"}schreiben
 test-again = Noch einmal machen
-test-leave = Nicht aufschreiben
+test-leave = Nicht auf{"\u00AD"}schreiben
 test-back = Zurück zu heute
 test-another-day = Inzwischen ist ein anderer Tag. Fangen Sie den Test neu an. Nichts wurde aufgeschrieben.
 test-written = Es ist aufgeschrieben. Ihre Klinik sieht es mit Ihnen zusammen an.

@@ -77,7 +77,7 @@ tighten-ended = This exercise is no longer stopped. It is offered again, if your
 spoke-done = Good. It is written down that you have spoken to the clinic.
 settings-now = Language: { $lang }. Awake from { $from } to { $to }.
 
-day-later-or-done = Later or done today
+day-later-or-done = Later, done or left out today
 day-kind = Go at your own pace. A smaller session counts too.
 day-care-done = Done
 day-all-weeks = Shows every week of your plan.

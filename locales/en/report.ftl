@@ -15,8 +15,14 @@ hand-back-entries = { $n ->
     [one] 1 entry
    *[other] { $n } entries
 }
-hand-back-exercise = { $name }: { $done } of { $of } rounds
-hand-back-exercise-part = { $name }: { $done } of { $of } rounds, and a part of one more
+hand-back-exercise = { $name }: { $done } of { $of ->
+    [one] 1 round
+   *[other] { $of } rounds
+}
+hand-back-exercise-part = { $name }: { $done } of { $of ->
+    [one] 1 round
+   *[other] { $of } rounds
+}, and a part of one more
 hand-back-pain = Pain at rest lately: usually { $median }, from { $least } to { $most }.
 hand-back-pain-same = Pain at rest lately: { $median } each time.
 hand-back-test = A test, { $day }: { $result }

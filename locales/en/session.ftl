@@ -113,6 +113,7 @@ session-fewer = I did fewer
 session-easier = Easier way
 session-leave = Leave this one
 session-go-on = Go on
+session-go-on-without = Go on without this exercise
 session-go-on-now = Go on now
 session-stop = Stop for today
 session-unwell = I feel unwell or dizzy

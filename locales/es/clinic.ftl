@@ -6,7 +6,7 @@ clinic-written = Escrito: { $path }
 clinic-lift-without-right = Atención: { $who } no tiene permiso para retirar precauciones. Esta retirada no tendrá efecto, y el paciente lo leerá así.
 clinic-lift-no-effect = Sin efecto: { $by } no tiene permiso para retirar la precaución { $id }. { $who ->
     [none] No se sabe quién la indicó.
-   *[other] La indicó { $who }.
+   *[other] La indicó: { $who }.
 }
 clinic-unknown-family = Atención: ningún ejercicio de la biblioteca es de la familia { $id }. Esta precaución no cierra nada, salvo que la tenga un ejercicio propio.
 clinic-check-clean = Revisado: nada de este plan contradice ninguna precaución, en ningún día.

@@ -48,8 +48,8 @@ not-yet-opens-after-weeks = Todavía no. Se abre el { $day }, { $weeks ->
 } después de la operación.
 not-yet-open-ended = Todavía no. Seguirá así hasta que su clínica lo abra.
 
-reason-precaution = { $why } Lo indicó { $who }.
-set-by = Lo indicó { $who }.
+reason-precaution = { $why } Lo indicó: { $who }.
+set-by = Lo indicó: { $who }.
 reason-through = Hasta el { $day }, ese día incluido.
 reason-until-lifted = Hasta que su clínica diga otra cosa.
 reason-until-lifted-not-before = Hasta que su clínica diga otra cosa, y no antes del { $day }.
@@ -60,7 +60,7 @@ reason-movement-not-seen = Este ejercicio es propio de su clínica. La persona q
 reason-tightened = El { $day }, su clínica le dijo que dejara de hacer esto.
 lift-ignored = No se ha abierto: { $why } { $by } no tiene permiso para retirar esta precaución. { $who ->
     [none] No se sabe quién la indicó.
-   *[other] La indicó { $who }.
+   *[other] La indicó: { $who }.
 }
 
 reason-past-review = Ya pasó el día en que su clínica tenía que revisar su plan. No se abre nada nuevo hasta que lo revise. Llame a su clínica.
@@ -68,7 +68,7 @@ reason-set-back = Tuvo una caída o un contratiempo. No se abre nada nuevo hasta
 notice-must-ring = Sus últimas respuestas dicen: llame a la clínica. Cuando haya hablado con la clínica, dígalo aquí.
 notice-clock = El reloj ha cambiado de golpe. Antes de la próxima sesión se le preguntará la fecha de hoy.
 notice-restart = Estuvo unos días sin ejercicios. La primera sesión al volver es más ligera, como la escribió su clínica.
-notice-steps-after-break = Los ejercicios que habían subido vuelven a empezar donde su clínica los deja empezar.
+notice-steps-after-break = Algunos ejercicios habían subido de nivel. Ahora vuelven al nivel de inicio que fijó su clínica.
 notice-ring-first = Estuvo mucho tiempo sin ejercicios. Llame a su clínica antes de empezar otra vez.
 notice-plan-over = El último día de este plan ya pasó. Pregunte a su clínica qué viene después.
 
@@ -79,7 +79,7 @@ tighten-ended = Este ejercicio ya no está parado. Se le ofrece otra vez, si las
 spoke-done = Bien. Queda anotado que ha hablado con la clínica.
 settings-now = Idioma: { $lang }. Horas en que no duerme: de { $from } a { $to }.
 
-day-later-or-done = Más tarde, o ya hecho hoy
+day-later-or-done = Para más tarde, hechos o dejados por hoy
 day-kind = Vaya a su ritmo. Una sesión más corta también cuenta.
 day-care-done = Hecho
 day-all-weeks = Muestra todas las semanas de su plan.

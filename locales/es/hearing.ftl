@@ -1,4 +1,4 @@
-### Cómo se oye una sesión: la voz que dice la cuenta, y sus tonos.
+### Cómo se oye una sesión: la voz que dice la cuenta, y sus pitidos.
 
 hearing-voice = Voz: { $how ->
     [off] no
@@ -8,7 +8,7 @@ hearing-voice = Voz: { $how ->
     [fast] sí, algo rápida
    *[normal] sí, normal
 }
-hearing-aloud = Decir la cuenta en voz alta
+hearing-aloud = Contar en voz alta
 hearing-yes = Sí
 hearing-no = No
 hearing-rate = Velocidad de la voz
@@ -26,15 +26,15 @@ hearing-pitch-choose = Tono de la voz
 hearing-pitch-lower = Más grave
 hearing-pitch-normal = Normal
 hearing-pitch-higher = Más agudo
-hearing-tones = Tonos: { $tones ->
+hearing-tones = Pitidos: { $tones ->
     [on] sí
    *[off] no
 }
-hearing-tones-choose = Tonos con la cuenta
+hearing-tones-choose = Pitidos con la cuenta
 hearing-try = Quiero oírlo
 hearing-trying = Escuche ahora.
 hearing-heard = ¿Lo ha oído? Si no, suba el volumen de este dispositivo.
-hearing-pace = Cuenta: { $pace ->
+hearing-pace = Velocidad de la cuenta: { $pace ->
     [slower] más lenta
     [slowest] la más lenta
     [by-hand] a mano

@@ -75,14 +75,14 @@ movement-heel-prop-feel = Notará que tira un poco detrás de la rodilla.
 movement-heel-prop-faults = Mantenga la rótula y los dedos del pie apuntando al techo.
 
 movement-heel-slide-name = Deslizar el talón
-movement-heel-slide-set-up = Acuéstese boca arriba, sin levantar el respaldo, con las dos piernas estiradas. Póngase un calcetín para que el talón deslice bien.
+movement-heel-slide-set-up = Acuéstese boca arriba, sin levantar el respaldo, con las dos piernas estiradas. Póngase un calcetín para que el talón se deslice bien.
 movement-heel-slide-how = Deslice el talón hacia el glúteo. Deje que la rodilla se doble hacia arriba. Pare cuando la note tirante. Deslice el talón hasta estirar la pierna.
 movement-heel-slide-feel = Notará que tira un poco la parte delantera de la rodilla. Notará que trabaja un poco la parte de atrás del muslo.
 movement-heel-slide-faults = Mantenga la rodilla en línea con la cadera y el pie.
 
 movement-heel-slide-strap-name = Deslizar el talón con una correa
 movement-heel-slide-strap-set-up = Acuéstese boca arriba, sin levantar el respaldo, con las dos piernas estiradas. Pase la correa alrededor del pie. Sujete un extremo con cada mano.
-movement-heel-slide-strap-how = Tire de la correa con suavidad. Deje que el talón deslice hacia el glúteo. Pare cuando note la rodilla tirante. Afloje la correa despacio hasta estirar la pierna.
+movement-heel-slide-strap-how = Tire de la correa con suavidad. Deje que el talón se deslice hacia el glúteo. Pare cuando note la rodilla tirante. Afloje la correa despacio hasta estirar la pierna.
 movement-heel-slide-strap-feel = Notará que tira un poco la parte delantera de la rodilla. Los brazos son los que tiran de la correa.
 movement-heel-slide-strap-faults = Mantenga la rodilla en línea con la cadera y el pie. Tire siempre con suavidad.
 

@@ -58,7 +58,7 @@ movement-seated-knee-bend-assisted-faults = Mantenga los dos glúteos en el asie
 
 movement-seated-knee-spread-name = Rodilla hacia el lado, con silla
 movement-seated-knee-spread-set-up = Siéntese con la espalda recta en una silla firme. Apoye bien los pies debajo de las rodillas.
-movement-seated-knee-spread-how = Lleve la rodilla hacia afuera. Deje que el pie deslice con ella. Vuelva con los dos, sin pasar del centro.
+movement-seated-knee-spread-how = Lleve la rodilla hacia afuera. Deje que el pie se deslice con ella. Vuelva con los dos, sin pasar del centro.
 movement-seated-knee-spread-feel = Notará que trabaja la parte de afuera de la cadera.
 movement-seated-knee-spread-faults = Mantenga el cuerpo derecho, con el mismo peso en los dos glúteos.
 

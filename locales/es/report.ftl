@@ -7,7 +7,7 @@ hand-back-words = { $n ->
     [one] Contiene palabras suyas una vez.
    *[other] Contiene palabras suyas { $n } veces.
 }
-hand-back-only-clinic = No se ha enviado nada. Entregue el archivo cerrado a su clínica en su visita. Antes no lo ve nadie en la clínica. Si algo va mal ahora, llámeles.
+hand-back-only-clinic = No se ha enviado nada. Entregue el archivo sellado a su clínica en su visita. Antes no lo ve nadie de la clínica. Si algo va mal ahora, llame a la clínica.
 
 hand-back-day = El { $from }.
 hand-back-span = Del { $from } al { $through }.
@@ -15,8 +15,14 @@ hand-back-entries = { $n ->
     [one] 1 anotación
    *[other] { $n } anotaciones
 }
-hand-back-exercise = { $name }: { $done } de { $of } series
-hand-back-exercise-part = { $name }: { $done } de { $of } series, y parte de una más
+hand-back-exercise = { $name }: { $done } de { $of ->
+    [one] 1 serie
+   *[other] { $of } series
+}
+hand-back-exercise-part = { $name }: { $done } de { $of ->
+    [one] 1 serie
+   *[other] { $of } series
+}, y parte de una más
 hand-back-pain = Dolor en reposo últimamente: normalmente { $median }, entre { $least } y { $most }.
 hand-back-pain-same = Dolor en reposo últimamente: siempre { $median }.
 hand-back-test = Una prueba, { $day }: { $result }

@@ -63,7 +63,7 @@ cue-rest = { $n ->
    *[other] Descanse { $n } segundos.
 }
 cue-going-on = Seguimos. Prepárese.
-cue-lost-time = En pausa, porque el aparato se había dormido. Pulse la barra espaciadora para seguir.
+cue-lost-time = En pausa, porque el dispositivo se había dormido. Pulse la barra espaciadora para seguir.
 cue-end = Ese era el último.
 
 ended-whole = Ha terminado la sesión entera.
@@ -76,9 +76,9 @@ before-back = Volver
 before-date = Hoy es { $day }. ¿Es correcto?
 before-date-yes = Sí, es correcto
 before-date-no = No
-before-date-wrong = La fecha de este aparato no es correcta.
+before-date-wrong = La fecha de este dispositivo no es correcta.
 before-date-why = Su plan va por fechas. Por eso no hay sesión hasta que la fecha sea correcta. No se ha perdido nada.
-before-date-do = Ponga bien la fecha en los ajustes de este aparato. Después vuelva y empiece de nuevo.
+before-date-do = Ponga bien la fecha en los ajustes de este dispositivo. Después vuelva y empiece de nuevo.
 before-back-to-today = Volver al día de hoy
 before-tap = Toque todo lo que le pase.
 before-nothing = No hay nada nuevo ni peor
@@ -114,6 +114,7 @@ session-fewer = Hice menos
 session-easier = Forma más fácil
 session-leave = Dejar este
 session-go-on = Seguir
+session-go-on-without = Seguir sin este ejercicio
 session-go-on-now = Seguir ya
 session-stop = Parar por hoy
 session-unwell = Malestar o mareo
@@ -149,7 +150,7 @@ hurts-go-on-with = Seguir con este lugar
 
 ## La ventana: un alto.
 
-stop-call-emergency = Número de emergencias
+stop-call-emergency = Número de emer{"\u00AD"}gen{"\u00AD"}cias
 stop-call-clinic = Llamar a { $clinic }
 stop-call-night = Tardes, noches y fines de semana
 stop-until-spoken = No empieza ningún ejercicio hasta que haya hablado con la clínica.

@@ -13,7 +13,7 @@ sheet-side-both = los dos lados
 sheet-side-neither = ningún lado
 sheet-holds = Esta hoja vale hasta el { $day }. El plan acaba el { $last }.
 sheet-newer = Si su clínica le da una versión más nueva, guarde esta aparte.
-sheet-review = Después del { $day } no se abre nada nuevo hasta que su clínica vuelva a mirar su plan. Llámelos.
+sheet-review = Después del { $day } no se abre nada nuevo hasta que su clínica vuelva a mirar su plan. Llámela.
 sheet-review-week = solo si su clínica ha vuelto a mirar su plan
 
 sheet-stop = Cuándo parar y a quién llamar
@@ -114,13 +114,13 @@ sheet-dose-elsewhere = En algunas semanas es más o menos: vea «{ $title }».
 sheet-tempo = Cuente { $out } para ir, { $hold } para mantener, { $back } para volver y { $pause } para soltar.
 sheet-tempo-no-hold = Cuente { $out } para ir, { $back } para volver y { $pause } para soltar.
 sheet-breath = Tome aire mientras cuenta { $in }. Eche el aire mientras cuenta { $out }.
-sheet-graded = Paso a paso
-sheet-graded-step = Paso { $n } de { $of }: { $dose }
-sheet-graded-start = Empieza con el paso { $n }.
-sheet-graded-now = Hoy está en el paso { $step } de { $steps }.
-sheet-graded-up = Un paso más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } como mucho. Solo si quiere, y no después de una pausa.
-sheet-graded-up-effort = Un paso más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } y el esfuerzo { $effort } como mucho. Solo si quiere, y no después de una pausa.
-sheet-graded-down = Un paso menos enseguida si el dolor pasa de { $pain }.
+sheet-graded = Por niveles
+sheet-graded-step = Nivel { $n } de { $of }: { $dose }
+sheet-graded-start = Empieza en el nivel { $n }.
+sheet-graded-now = Hoy está en el nivel { $step } de { $steps }.
+sheet-graded-up = Un nivel más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } como mucho. Solo si quiere, y no después de una pausa.
+sheet-graded-up-effort = Un nivel más después de { $sessions } sesiones enteras seguidas, si el dolor fue { $pain } y el esfuerzo { $effort } como mucho. Solo si quiere, y no después de una pausa.
+sheet-graded-down = Un nivel menos enseguida si el dolor pasa de { $pain }.
 sheet-ramp = { $grows ->
     [sets] { $start ->
         [one] Empiece con 1 serie.

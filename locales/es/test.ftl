@@ -11,15 +11,15 @@ test-four-stage-balance = De pie en cuatro posturas
 test-chair-stand-place = Ponga una silla firme contra la pared. El asiento, a la altura de la rodilla. Sin ruedas.
 test-chair-stand-how = Siéntese en el medio del asiento, con los pies planos en el suelo. Cruce los brazos sobre el pecho.
 test-chair-stand-go = Levántese del todo y vuelva a sentarse. Siga durante 30 segundos.
-test-chair-stand-helper = Quien le ayuda toca cada vez que usted está de pie.
+test-chair-stand-helper = Quien le ayuda pulsa el botón cada vez que usted está de pie.
 test-timed-up-and-go-place = Ponga una silla firme con brazos contra la pared. Marque una línea 3 metros más adelante.
 test-timed-up-and-go-how = Lleve sus zapatos de siempre. Use su bastón o andador si lo tiene.
 test-timed-up-and-go-go = Levántese y ande hasta la línea a su paso de siempre. Dé la vuelta con pasos cortos, vuelva y siéntese.
-test-timed-up-and-go-helper = Quien le ayuda dice «ya» y toca. Vuelve a tocar cuando usted se sienta.
+test-timed-up-and-go-helper = Quien le ayuda dice «ya» y pulsa el botón. Lo pulsa otra vez cuando usted se sienta.
 test-four-stage-balance-place = Póngase junto a algo firme a lo que agarrarse, como la encimera de la cocina.
 test-four-stage-balance-how = Se pone de pie en cuatro posturas, cada una más difícil. Tenga los ojos abiertos. No use bastón ni andador.
 test-four-stage-balance-go = Quien le ayuda le ayuda a colocarse. Después suéltese y no se mueva durante 10 segundos.
-test-four-stage-balance-helper = Quien le ayuda toca cuando usted está quieto. Vuelve a tocar si mueve los pies o se agarra.
+test-four-stage-balance-helper = Quien le ayuda pulsa el botón cuando usted ya no se mueve. Lo pulsa otra vez si usted mueve los pies o se agarra.
 test-close = Alguien tiene que estar a su lado, lo bastante cerca para sujetarle.
 test-unsafe = Si siente inseguridad, pare y siéntese.
 
@@ -40,7 +40,7 @@ test-stance-one-leg = 4 de 4: de pie sobre una sola pierna.
 test-tap-start = Empezar
 test-tap-go = Ya
 test-tap-still = Ya no me muevo
-test-tap-stood = Ya está de pie
+test-tap-stood = Estoy de pie
 test-tap-seated = Otra vez en la silla
 test-tap-moved = Me he movido
 test-stop = Parar
@@ -54,7 +54,7 @@ test-seconds = segundos
 test-seconds-to-go = segundos por delante
 test-end = Ha terminado. Siéntese y descanse.
 test-stopped = Ha parado. Siéntese y descanse. Si se encuentra mal o le duele, llame a su clínica.
-test-lost-time = El aparato estuvo dormido una parte del tiempo, así que no cuenta.
+test-lost-time = El dispositivo estuvo dormido una parte del tiempo, así que no cuenta.
 
 ## Después.
 
@@ -63,11 +63,11 @@ test-result-chair-stand = { $n ->
    *[other] Se levantó { $n } veces.
 }
 test-result-arms = Se ayudó con los brazos.
-test-result-timed-up-and-go = Tardó { $seconds } segundos.
-test-held-side-by-side = Los pies juntos: { $seconds } segundos.
-test-held-semi-tandem = Un pie medio adelantado: { $seconds } segundos.
-test-held-tandem = El talón con la punta: { $seconds } segundos.
-test-held-one-leg = Sobre una pierna: { $seconds } segundos.
+test-result-timed-up-and-go = Segundos que tardó: { $seconds }.
+test-held-side-by-side = Segundos con los pies juntos: { $seconds }.
+test-held-semi-tandem = Segundos con un pie medio adelantado: { $seconds }.
+test-held-tandem = Segundos con el talón junto a la punta: { $seconds }.
+test-held-one-leg = Segundos sobre una pierna: { $seconds }.
 test-right = ¿Es correcto?
 test-stands = Cuántas veces se levantó
 test-half-way = ¿Al final estaba a más de medio camino? Entonces cuente esa también.
@@ -85,5 +85,5 @@ test-nothing-written = No se ha anotado nada. La prueba sigue en su lista.
 ask-test-helper = ¿Hay ahora alguien a su lado que pueda sujetarle? sí o no
 ask-test-right = ¿Es correcto? sí para anotarlo, otra para repetirla, no para no anotar nada. Tras la prueba de la silla puede escribir el número correcto.
 ask-test-arms = ¿Se ayudó con los brazos? sí o no
-test-keys = Barra espaciadora o Enter: tocar. q: parar.
+test-keys = Barra espaciadora o Enter: como pulsar el botón. q: parar.
 test-none = Ahora su clínica no pide ninguna prueba.
