@@ -103,10 +103,11 @@ const sheets = (() => {
     function closeTargets() {
         const boxes = targets().map((target) => ({ target, box: target.getBoundingClientRect() }));
         const close = [];
-        /** What it sticks to the window with, if anything: the rest passes under that. */
+        /** What it sticks to the window with, or scrolls in, if anything: the rest passes by that. */
         const stuck = (element) => {
             for (let at = element; at; at = at.parentElement) {
-                if (getComputedStyle(at).position === 'sticky') return at;
+                const { position, overflowY } = getComputedStyle(at);
+                if (position === 'sticky' || ['auto', 'scroll'].includes(overflowY)) return at;
             }
             return null;
         };

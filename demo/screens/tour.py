@@ -308,9 +308,9 @@ class Tour:
         self.take(window, "hurts-place", whole=True)
         window.press("hurts-go-on-with")
         window.at("session")
-        window.until(lambda: window.offers("session-go-on"), "the plan's answer")
+        window.until(lambda: window.offers("session-go-on-without"), "the plan's answer")
         self.take(window, "answer")
-        window.press("session-go-on")
+        window.press("session-go-on-without")
 
     def after(self, window: Window) -> None:
         """What is asked after a session, and its record."""

@@ -476,10 +476,10 @@ export class Flow {
     };
 }
 
-/** The host itself failed: said in words, so that no page stays blank. */
 const problemOf = (reason: unknown): ProblemView =>
     reason instanceof Refused ? reason.problem : unforeseen(reason);
 
+/** The host itself failed: said in words, so that no page stays blank. */
 function unforeseen(reason: unknown): ProblemView {
     return {
         code: 'window',

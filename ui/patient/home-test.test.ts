@@ -114,8 +114,18 @@ describe('its page', () => {
 
     function shown(changes: Partial<TestStageView> = {}) {
         const onpress = vi.fn<(press: TestPress) => void>();
+        const onring = vi.fn<(which: string) => void>();
         window.scrollTo = () => undefined;
-        mounted = mount(HomeTest, { target: document.body, props: { stage: stage(changes), onpress } });
+        mounted = mount(HomeTest, {
+            target: document.body,
+            props: {
+                stage: stage(changes),
+                ring: 'Ring Hillside: 555-0100',
+                night: '555-0101',
+                onring,
+                onpress,
+            },
+        });
         flushSync();
         const press = (label: string) => {
             const buttons = [...document.querySelectorAll('button')];
@@ -123,7 +133,7 @@ describe('its page', () => {
             flushSync();
         };
         const space = () => window.dispatchEvent(new KeyboardEvent('keydown', { code: 'Space' }));
-        return { onpress, press, space };
+        return { onpress, onring, press, space };
     }
 
     it('has one large count, one main action and a way to stop', () => {
@@ -150,9 +160,11 @@ describe('its page', () => {
         expect(onpress).toHaveBeenLastCalledWith({ press: 'keep', stands: 10, arms_used: true });
     });
 
-    it('offers nothing but the way back after a stop', () => {
-        const { onpress, press } = shown({ state: 'stopped', count: null, tap: null });
-        expect([...document.querySelectorAll('button')].length).toBe(1);
+    it('offers the way back after a stop, and whom to ring', () => {
+        const { onpress, onring, press } = shown({ state: 'stopped', count: null, tap: null });
+        expect(document.querySelectorAll('button').length).toBe(3);
+        press('Ring Hillside: 555-0100');
+        expect(onring.mock.calls).toEqual([['clinic']]);
         press(say('test-back'));
         expect(onpress).toHaveBeenLastCalledWith({ press: 'leave' });
     });
