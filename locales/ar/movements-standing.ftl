@@ -75,13 +75,13 @@ movement-mini-squat-deeper-faults = أبق ركبتيك متجهتين مثل أ
 
 movement-one-leg-stance-name = الوقوف على رجل واحدة
 movement-one-leg-stance-set-up = قف وجسمك مستقيم. أمسك بكلتا يديك بدرابزين أو سطح ثابت. أبقه في متناول يدك طوال الوقت.
-movement-one-leg-stance-how = انقل وزنك فوق قدمك. ارفع قدمك الأخرى قليلا عن الأرض. قف بلا حركة. خفف إمساكك ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
+movement-one-leg-stance-how = انقل وزنك فوق قدمك. ارفع قدمك الأخرى قليلا عن الأرض. قف بلا حركة. أمسك بخفة ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
 movement-one-leg-stance-feel = تشعر بحركات صغيرة في قدمك وكاحلك لتثبيتك. وتشعر بعمل جانب وركك.
 movement-one-leg-stance-faults = أبق جسمك مستقيما وحوضك مستويا. أبق نظرك على شيء أمامك مباشرة.
 
 movement-semi-tandem-stance-name = قدم متقدمة قليلا
 movement-semi-tandem-stance-set-up = قف وجسمك مستقيم. أمسك بدرابزين أو سطح ثابت، وأبقه في متناول يدك. ضع قدميك متجاورتين، ثم قدّم قدمك بمقدار نصف طولها.
-movement-semi-tandem-stance-how = قف بلا حركة. ضع الوزن متساويا على القدمين. خفف إمساكك ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
+movement-semi-tandem-stance-how = قف بلا حركة. ضع الوزن متساويا على القدمين. أمسك بخفة ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
 movement-semi-tandem-stance-feel = تشعر بحركات صغيرة في قدميك وكاحليك لتثبيتك.
 movement-semi-tandem-stance-faults = أبق جسمك مستقيما. أبق نظرك على شيء أمامك مباشرة.
 
@@ -121,13 +121,13 @@ movement-standing-adduction-how = ارفع أصابع قدمك عن الأرض �
 movement-standing-adduction-feel = تشعر بعمل العضلات في الجهة الداخلية من فخذك.
 movement-standing-adduction-faults = أبق جسمك مستقيما وحوضك متجها إلى الأمام.
 
-movement-standing-extension-name = الرجل إلى الخلف، وقوفا
+movement-standing-extension-name = رجلك إلى الخلف، وقوفا
 movement-standing-extension-set-up = قف وجسمك مستقيم. أمسك بكلتا يديك بدرابزين أو سطح ثابت. ضع وزنك على الرجل الأخرى.
 movement-standing-extension-how = حرك رجلك إلى الخلف مباشرة. أبق ركبتك مستقيمة. اثبت. أرجع رجلك تحتك ببطء.
 movement-standing-extension-feel = تشعر بعمل ردفك.
 movement-standing-extension-faults = أبق جسمك مستقيما وظهرك ثابتا.
 
-movement-standing-extension-band-name = الرجل إلى الخلف بشريط، وقوفا
+movement-standing-extension-band-name = رجلك إلى الخلف بشريط، وقوفا
 movement-standing-extension-band-set-up = اجلس وضع الشريط حول كاحليك. قف وجسمك مستقيم، وأمسك بكلتا يديك بدرابزين أو سطح ثابت. ضع وزنك على الرجل الأخرى.
 movement-standing-extension-band-how = حرك رجلك إلى الخلف مباشرة ضد الشريط. أبق ركبتك مستقيمة. اثبت. أرجع رجلك تحتك ببطء.
 movement-standing-extension-band-feel = تشعر بعمل ردفك.
@@ -171,7 +171,7 @@ movement-step-up-low-faults = دع العمل للرجل التي على الد�
 
 movement-tandem-stance-name = قدم أمام الأخرى
 movement-tandem-stance-set-up = قف وجسمك مستقيم بجانب درابزين أو سطح ثابت. أمسك به. ضع قدمك أمام الأخرى تماما، وكعبها عند أصابع الأخرى.
-movement-tandem-stance-how = قف بلا حركة. ضع الوزن متساويا على القدمين. خفف إمساكك ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
+movement-tandem-stance-how = قف بلا حركة. ضع الوزن متساويا على القدمين. أمسك بخفة ما دام ذلك آمنا. ابق هكذا حتى ينتهي الوقت.
 movement-tandem-stance-feel = تشعر بحركات صغيرة في قدميك وكاحليك لتثبيتك.
 movement-tandem-stance-faults = أبق نظرك على شيء أمامك مباشرة.
 

@@ -167,7 +167,7 @@ report-page-gates-n = { $n ->
 }
 report-page-next = التالي الذي يتاح: ⁨{ $name }⁩، { $day }.
 report-page-next-none = ليس لأي منها يوم يتاح فيه.
-report-page-review = كان يجب أن تُراجع الخطة قبل نهاية يوم { $day }. لا يتاح شيء جديد حتى ذلك الحين.
+report-page-review = كان يجب أن تُراجع الخطة قبل نهاية يوم { $day }. لا يتاح شيء جديد حتى تتم مراجعتها.
 report-page-ring = للاتصال اليوم
 report-page-earlier = أقدم، في السجل: { $n }
 report-page-ring-none = لا شيء يحتاج إلى اتصال اليوم.

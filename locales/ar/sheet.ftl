@@ -158,8 +158,8 @@ sheet-note = من عيادتك
 sheet-easier = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩
 sheet-easier-see = طريقة أسهل للتمرين { $of }: ⁨{ $name }⁩. انظر التمرين { $n }.
 sheet-dose-elsewhere = في بعض الأسابيع يكون أكثر أو أقل: انظر «{ $title }».
-sheet-tempo = عد حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
-sheet-tempo-no-hold = عد حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-tempo = العد: حتى { $out } في الذهاب، وحتى { $hold } في الثبات، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
+sheet-tempo-no-hold = العد: حتى { $out } في الذهاب، وحتى { $back } في الرجوع، وحتى { $pause } في الاسترخاء.
 sheet-breath = خذ نفسا وأنت تعد حتى { $in }. أخرج النفس وأنت تعد حتى { $out }.
 sheet-graded = مستوى بعد مستوى
 sheet-graded-step = المستوى { $n } من { $of }: { $dose }
@@ -181,7 +181,7 @@ sheet-graded-up-effort = المستوى التالي بعد { $sessions ->
     [many] { $sessions } جلسة كاملة متتالية
    *[other] { $sessions } جلسة كاملة متتالية
 }، إذا كان الألم { $pain } على الأكثر والجهد { $effort } على الأكثر. فقط إذا أردت، وليس بعد انقطاع.
-sheet-graded-down = مستوى أخف فورا إذا زاد الألم على { $pain }.
+sheet-graded-down = خفف مستوى واحدا فورا إذا زاد الألم على { $pain }.
 sheet-ramp = { $grows ->
     [sets] عدد الجولات في البداية: { $start }. زد { $step } كل { $days ->
         [zero] { $days } يوم

@@ -1,7 +1,7 @@
 ### Today on one page, for somebody beside the patient who counts and ticks.
 
 today-title = اليوم، من أجل ⁨{ $called }⁩
-today-how = لمن يساعد: ابدأ من الأعلى إلى الأسفل. عد بصوت مسموع. اشطب خطا في كل مرة. وعند الانتهاء ضع علامة في المربع.
+today-how = لمن يساعد: ابدأ من الأعلى إلى الأسفل. قل العدد بصوت مسموع. اشطب أحد الخطوط في كل مرة. وعند الانتهاء ضع علامة في المربع.
 today-not-yet-how = لا تجرب هذه التمارين اليوم، ولا حتى برفق.
 today-until-lifted = ⁨{ $names }⁩: إلى أن تسمح عيادتك
 today-rests = متروك اليوم، لأنه كان مؤلما: ⁨{ $names }⁩

@@ -68,7 +68,7 @@ reason-set-back = Sie sind gestürzt, oder es gab einen Rückschlag. Nichts Neue
 notice-must-ring = Ihre letzten Antworten sagen: Rufen Sie die Klinik an. Wenn Sie mit der Klinik gesprochen haben, sagen Sie es hier.
 notice-clock = Die Uhr dieses Geräts hat sich plötzlich verstellt. Vor der nächsten Übungseinheit fragt das Programm nach dem Datum.
 notice-restart = Es gab eine Unterbrechung von einigen Tagen. Die erste Übungseinheit danach ist kleiner, wie Ihre Klinik es geschrieben hat.
-notice-steps-after-break = Bei manchen Übungen war die Menge schon größer. Jetzt fangen Sie wieder dort an, wo Ihre Klinik es vorsieht.
+notice-steps-after-break = Bei manchen Übungen war die Menge schon größer. Diese Übungen fangen jetzt wieder mit der Menge an, die Ihre Klinik dafür vorsieht.
 notice-ring-first = Es gab eine lange Unterbrechung. Rufen Sie Ihre Klinik an, bevor Sie wieder anfangen.
 notice-plan-over = Der letzte Tag dieses Plans ist vorbei. Fragen Sie Ihre Klinik, was als Nächstes kommt.
 

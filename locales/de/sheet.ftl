@@ -118,9 +118,9 @@ sheet-graded = Nach und nach mehr
 sheet-graded-step = Menge { $n } von { $of }: { $dose }
 sheet-graded-start = Sie fangen mit Menge { $n } an.
 sheet-graded-now = Heute sind Sie bei Menge { $step } von { $steps }.
-sheet-graded-up = Die nächste Menge kommt nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz darf dabei höchstens { $pain } sein. Das gilt nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
-sheet-graded-up-effort = Die nächste Menge kommt nach { $sessions } ganzen Übungseinheiten hintereinander. Der Schmerz darf dabei höchstens { $pain } sein und die Anstrengung höchstens { $effort }. Das gilt nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
-sheet-graded-down = Sofort zurück zur vorigen Menge, wenn der Schmerz über { $pain } geht.
+sheet-graded-up = Die nächste größere Menge ist erlaubt nach { $sessions } ganzen Übungseinheiten hintereinander, wenn der Schmerz dabei höchstens { $pain } war. Mehr wird es nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
+sheet-graded-up-effort = Die nächste größere Menge ist erlaubt nach { $sessions } ganzen Übungseinheiten hintereinander, wenn der Schmerz dabei höchstens { $pain } war und die Anstrengung höchstens { $effort }. Mehr wird es nur, wenn Sie möchten, und nicht nach einer Unterbrechung.
+sheet-graded-down = Sofort die nächste kleinere Menge, wenn der Schmerz über { $pain } geht.
 sheet-ramp = { $grows ->
     [sets] { $start ->
         [one] Fangen Sie mit 1 Runde an.

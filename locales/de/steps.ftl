@@ -1,8 +1,8 @@
 ### Mengen, die größer oder kleiner werden, so weit die Klinik es unterschrieben hat.
 
-steps-at = Menge { $step } von { $steps }.
-steps-at-after-break = Heute weniger, nach Ihrer Unterbrechung. Danach Menge { $step } von { $steps }.
-steps-offer = { $name }: Ihre Klinik erlaubt jetzt etwas mehr. { $dose }
+steps-at = Sie sind bei Menge { $step } von { $steps }.
+steps-at-after-break = Heute weniger, nach Ihrer Unterbrechung. Danach sind Sie bei Menge { $step } von { $steps }.
+steps-offer = { $name }: Ihre Klinik erlaubt jetzt etwas mehr. Insgesamt wäre das: { $dose }
 steps-ask = Möchten Sie das?
 steps-yes = Ja, etwas mehr
 steps-not-now = Jetzt nicht

@@ -79,7 +79,7 @@ tighten-ended = Este ejercicio ya no está parado. Se le ofrece otra vez, si las
 spoke-done = Bien. Queda anotado que ha hablado con la clínica.
 settings-now = Idioma: { $lang }. Horas en que no duerme: de { $from } a { $to }.
 
-day-later-or-done = Para más tarde, hechos o dejados por hoy
+day-later-or-done = Para más tarde, ya hechos o dejados por hoy
 day-kind = Vaya a su ritmo. Una sesión más corta también cuenta.
 day-care-done = Hecho
 day-all-weeks = Muestra todas las semanas de su plan.

@@ -25,7 +25,7 @@ hand-back-exercise-part = { $name }: { $done } de { $of ->
 }, y parte de una más
 hand-back-pain = Dolor en reposo últimamente: normalmente { $median }, entre { $least } y { $most }.
 hand-back-pain-same = Dolor en reposo últimamente: siempre { $median }.
-hand-back-test = Una prueba, { $day }: { $result }
+hand-back-test = Una prueba, { $day }. { $result }
 hand-back-choose = Dónde guardarlo para la clínica
 
 break-written = Queda anotada una pausa del { $from } al { $through }. Lo que todavía no está permitido no se abre antes por eso.

@@ -13,7 +13,7 @@ sheet-side-both = los dos lados
 sheet-side-neither = ningún lado
 sheet-holds = Esta hoja vale hasta el { $day }. El plan acaba el { $last }.
 sheet-newer = Si su clínica le da una versión más nueva, guarde esta aparte.
-sheet-review = Después del { $day } no se abre nada nuevo hasta que su clínica vuelva a mirar su plan. Llámela.
+sheet-review = Después del { $day } no se abre nada nuevo hasta que su clínica vuelva a mirar su plan. Llame a su clínica.
 sheet-review-week = solo si su clínica ha vuelto a mirar su plan
 
 sheet-stop = Cuándo parar y a quién llamar
