@@ -27,7 +27,7 @@ impl Answers {
     }
 
     /// Some could not be written yet.
-    pub fn wait(&self) -> bool {
+    pub fn are_waiting(&self) -> bool {
         !self.waiting.is_empty()
     }
 
@@ -121,11 +121,11 @@ mod tests {
         let mut answers = Answers::new(folder.path());
         answers.write(later);
         answers.write(start);
-        assert!(answers.wait());
+        assert!(answers.are_waiting());
         std::fs::remove_dir(&path).expect("out of the way");
         answers.write_waiting();
         assert_eq!(lines(folder.path()), [later, start]);
-        assert!(!answers.wait());
+        assert!(!answers.are_waiting());
         answers.write_waiting();
         assert_eq!(lines(folder.path()).len(), 2, "once");
     }

@@ -12,12 +12,12 @@ mod try_now;
 mod waker;
 
 use std::collections::VecDeque;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::ExitCode;
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
-use chrono::{DateTime, Duration, Utc};
+use chrono::{Duration, Utc};
 use notify::{RecommendedWatcher, RecursiveMode, Watcher};
 use sendaluna_core::calendar::front::{FILE, Front, FrontWords};
 use sendaluna_core::calendar::outbox::ReminderAnswer;
@@ -32,10 +32,6 @@ use crate::waker::Waker;
 
 /// What could not be written is tried again so soon.
 const TRY_AGAIN_AFTER: Duration = Duration::minutes(1);
-/// The zone that the device was in is remembered for so long.
-const ZONE_KEPT: Duration = Duration::minutes(5);
-/// Says where the device is, on systems that have it.
-const ZONE: &str = "/etc/localtime";
 
 /// Something for the one loop.
 enum Signal {
@@ -43,8 +39,6 @@ enum Signal {
     Time,
     /// A file in the folder is another one.
     Folder,
-    /// The device is in another zone.
-    Zone,
     /// What came of a notice.
     Notice(u64, Outcome),
     /// The system asks it to end.
@@ -103,42 +97,27 @@ fn remind(data: PathBuf) -> Result<(), Box<dyn std::error::Error>> {
     }));
     send.send(Signal::Folder)?;
     let answers = Answers::new(folder.path());
-    let mut reminding = Reminding { data, answers, folder, waker, desktop, words: None, zone_known_at: None };
+    let mut reminding = Reminding { data, answers, folder, waker, desktop, words: None };
     let ended = reminding.until_end(&signals);
     reminding.answers.write_waiting();
     reminding.desktop.end();
     ended
 }
 
-/// Tells whenever the front is another one, or the device is in another zone.
+/// Tells whenever the front is another one.
 fn watch(folder: &Folder, send: Sender<Signal>) -> notify::Result<RecommendedWatcher> {
+    let is_front = |event: &notify::Event| {
+        let of_front = |path: &PathBuf| path.file_name().is_some_and(|name| name == FILE);
+        !event.kind.is_access() && (event.kind.is_remove() || event.paths.iter().any(of_front))
+    };
     let tell = move |event: notify::Result<notify::Event>| {
-        if let Some(signal) = event.map_or(Some(Signal::Folder), |event| told_by(&event)) {
-            let _ = send.send(signal);
+        if event.as_ref().map_or(true, is_front) {
+            let _ = send.send(Signal::Folder);
         }
     };
     let mut watcher = notify::recommended_watcher(tell)?;
     watcher.watch(folder.path(), RecursiveMode::NonRecursive)?;
-    if let Some(settings) = Path::new(ZONE).parent() {
-        // Where it cannot be watched, the next waking sees it.
-        let _ = watcher.watch(settings, RecursiveMode::NonRecursive);
-    }
     Ok(watcher)
-}
-
-fn told_by(event: &notify::Event) -> Option<Signal> {
-    let zone = Path::new(ZONE);
-    let is_beside_zone = |path: &PathBuf| path.parent() == zone.parent();
-    if event.kind.is_access() {
-        None
-    } else if event.paths.iter().any(|path| path == zone) {
-        Some(Signal::Zone)
-    } else if event.paths.iter().any(is_beside_zone) {
-        None
-    } else {
-        let is_front = |path: &PathBuf| path.file_name().is_some_and(|name| name == FILE);
-        (event.kind.is_remove() || event.paths.iter().any(is_front)).then_some(Signal::Folder)
-    }
 }
 
 /// The loop with everything it holds.
@@ -150,8 +129,6 @@ struct Reminding {
     desktop: Desktop,
     /// What notices say, from the front that was last read.
     words: Option<(FrontWords, bool)>,
-    /// After a change of zone: when it is sure to be seen.
-    zone_known_at: Option<DateTime<Utc>>,
 }
 
 impl Reminding {
@@ -166,10 +143,6 @@ impl Reminding {
             let happened = match signal {
                 Signal::End => break,
                 Signal::Time => Happened::Time,
-                Signal::Zone => {
-                    self.zone_known_at = Some(Utc::now() + ZONE_KEPT);
-                    Happened::Time
-                }
                 Signal::Folder => match self.folder.front() {
                     // Whoever wants no reminders needs no program for them.
                     Ok(front) if !front.doc().on => break,
@@ -188,10 +161,8 @@ impl Reminding {
             let to_do = keeper.on(happened, Utc::now(), &zone);
             self.carry_out(to_do);
             let now = Utc::now();
-            self.zone_known_at = self.zone_known_at.filter(|at| *at > now);
-            let again = self.answers.wait().then_some(now + TRY_AGAIN_AFTER);
-            let next = keeper.wake_at(now, &zone).into_iter().chain(again).chain(self.zone_known_at);
-            self.waker.set(next.min())?;
+            let again = self.answers.are_waiting().then_some(now + TRY_AGAIN_AFTER);
+            self.waker.set(keeper.wake_at(now, &zone).into_iter().chain(again).min())?;
         }
         Ok(())
     }

@@ -125,7 +125,7 @@ fn notification(notice: &Notice, in_place_of: Option<u32>) -> Notification {
         .body(&notice.text)
         .timeout(Timeout::Never);
     #[cfg(all(unix, not(target_os = "macos")))]
-    // Its desktop file is named after the product.
+    // The packager names the desktop file after the product (from memory).
     notification.hint(Hint::DesktopEntry("Sendaluna".into())).hint(if notice.sound {
         Hint::SoundName("message-new-instant".into())
     } else {

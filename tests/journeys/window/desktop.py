@@ -240,6 +240,13 @@ def is_waiting(pid: int) -> bool:
     return False
 
 
+def wakings(pid: int) -> int:
+    """How often a process has gone to sleep, over all its threads (proc(5)): it was woken as often."""
+    threads = Path(f"/proc/{pid}/task").glob("*/status")
+    counts = (re.search(r"^voluntary_ctxt_switches:\s+(\d+)", told.read_text(encoding="utf-8"), re.M) for told in threads)
+    return sum(int(count[1]) for count in counts if count)
+
+
 def internet_sockets(pid: int) -> list[str]:
     """The sockets of a process that could speak to another machine."""
     known: set[str] = set()

@@ -23,6 +23,7 @@ from desktop import (
     outbox_of,
     put_front,
     utc,
+    wakings,
     with_times,
 )
 from window import PHONE, until
@@ -72,6 +73,21 @@ def test_the_next_takes_the_place_of_the_last_and_goes_when_it_is_done(
     assert desktop.displayed() == 1
     put_front(reminded, front_of(reminded) | {"answered_until": utc(in_s(1))})
     desktop.until_displayed(0)
+
+
+def test_others_do_not_wake_it(desktop: Desktop, reminded: Home) -> None:
+    """It sleeps to its deadline, whatever else starts on the device."""
+    program = desktop.remind_in(reminded, 1800)
+    seen = [-1]
+
+    def sleeps() -> bool:
+        seen.append(wakings(program.pid))
+        return seen[-1] == seen[-2]
+
+    until(sleeps, "a program that sleeps", lambda: str(seen))
+    for _ in range(20):
+        subprocess.run(["ls", "/etc"], check=True, stdout=subprocess.DEVNULL)
+    assert wakings(program.pid) == seen[-1]
 
 
 def test_it_takes_its_notice_along(desktop: Desktop, reminded: Home) -> None:
